@@ -1,0 +1,24 @@
+import type { Kelvin, KgPerCubicMetre, Pascal } from "../units/quantity.ts";
+
+/** Something about an input or a result that a person should know or settle. */
+export interface AirWarning {
+  readonly code: string;
+  /** One sentence in plain words, with the figure and what to do. */
+  readonly text: string;
+}
+
+/** The air an engine breathes, at the place it is ridden. */
+export interface AirState {
+  readonly temperature: Kelvin;
+  /** Station pressure: what a barometer reads there, never reduced to sea level. */
+  readonly pressure: Pascal;
+  /** Mole fraction of water vapour. */
+  readonly vapourFraction: number;
+  /** Moist air: it drives the depression at the nozzle. */
+  readonly density: KgPerCubicMetre;
+  /** The dry air in a cubic metre of it: it carries the oxygen. */
+  readonly dryDensity: KgPerCubicMetre;
+  /** One standard deviation of dryDensity, relative: everything about the inputs that is not exact. */
+  readonly relativeSd: number;
+  readonly warnings: readonly AirWarning[];
+}

@@ -1,0 +1,1 @@
+// The only door of the package: every public name, by folder. No `export *`.

@@ -1,0 +1,5 @@
+import type { ReferenceCheck } from "./check.ts";
+
+/** Every outside check, by topic. A new topic file is added here and nowhere else. */
+export const REFERENCES: readonly { readonly topic: string; readonly checks: readonly ReferenceCheck[] }[] =
+  [];

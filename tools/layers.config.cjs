@@ -1,0 +1,69 @@
+// Which room may import which. One table; the rules below are made from it.
+const core = {
+  units: [],
+  numerics: [],
+  air: ["units", "numerics"],
+  fuel: ["units", "numerics"],
+  parts: ["units", "numerics"],
+  metering: ["units", "numerics", "air", "fuel", "parts"],
+  belief: ["units", "numerics"],
+  advice: ["units", "numerics", "air", "fuel", "parts", "metering", "belief", "baseline"],
+  baseline: ["units", "numerics", "air", "fuel", "parts", "metering"],
+};
+const packages = {
+  core: [],
+  records: ["core"],
+  cli: ["core", "records"],
+};
+
+const test = "[.]test[.]ts$";
+const folder = (name) => `^packages/core/src/${name}/`;
+
+const forbidden = [
+  {
+    name: "no-cycles",
+    severity: "error",
+    comment: "files may not import one another in a circle",
+    from: {},
+    to: { circular: true },
+  },
+  {
+    name: "resolves",
+    severity: "error",
+    comment: "every import must resolve",
+    from: {},
+    to: { couldNotResolve: true },
+  },
+];
+for (const [name, allowed] of Object.entries(core)) {
+  const inside = [name, ...allowed].map(folder).join("|");
+  forbidden.push({
+    name: `core/${name}`,
+    severity: "error",
+    comment: `core/${name} may import: ${allowed.join(", ") || "nothing"}`,
+    from: { path: folder(name), pathNot: test },
+    to: { path: "^packages/|^node_modules/", pathNot: inside },
+  });
+}
+for (const [name, allowed] of Object.entries(packages)) {
+  const door = allowed.map((other) => `^packages/${other}/src/index[.]ts$`);
+  const inside = [`^packages/${name}/`, ...door].join("|");
+  forbidden.push({
+    name: `package ${name}`,
+    severity: "error",
+    comment: `packages/${name} may import: ${allowed.map((other) => `@jetwright/${other} (its door only)`).join(", ") || "no other package"}`,
+    from: { path: `^packages/${name}/`, pathNot: test },
+    to: { path: "^packages/", pathNot: inside },
+  });
+}
+
+module.exports = {
+  forbidden,
+  options: {
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: "tsconfig.json" },
+    doNotFollow: { path: "node_modules" },
+    exclude: { path: "[.]stryker-tmp|coverage" },
+    enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["import", "default"] },
+  },
+};

@@ -1,0 +1,29 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    coverage: {
+      provider: "v8",
+      include: ["packages/core/src/**/*.ts", "packages/records/src/**/*.ts"],
+      exclude: ["**/*.test.ts", "**/index.ts"],
+      reporter: ["text-summary", "json-summary", "text"],
+      thresholds: { branches: 90 },
+    },
+    projects: [
+      {
+        test: {
+          name: "unit",
+          include: ["packages/*/src/**/*.test.ts", "reference/**/*.test.ts", "tools/**/*.test.ts"],
+          exclude: ["**/*.slow.test.ts", "**/node_modules/**"],
+        },
+      },
+      {
+        test: {
+          name: "slow",
+          include: ["packages/*/src/**/*.slow.test.ts"],
+          testTimeout: 900_000,
+        },
+      },
+    ],
+  },
+});
