@@ -1,0 +1,82 @@
+import { FAULTS, type FaultId, type Reliability, type Sign } from "./catalogue.ts";
+import { affine, blend, type Factor, type Plateaus } from "./factor.ts";
+
+/** How many times more likely one sign may make any state than another. Rules B3 and B4. */
+export const SIGN_CAP: Readonly<Record<Reliability, number>> = { A: 10, B: 10, C: 5, D: 2 };
+
+/**
+ * The mixture error beyond which a stretch counts as clearly rich or lean in the catalogue's figures, at a
+ * mean opening. Half of "two jet steps, one to two clip grooves": those are worth about 12 % of the fuel at
+ * idle, 9 % at a quarter, 7 % wide open. Estimate.
+ */
+export function clearEdge(opening: number): number {
+  return 0.035 + 0.03 * (1 - Math.sqrt(Math.min(1, Math.max(0, opening))));
+}
+
+/** Width of that edge: a normal step, so that "within one step of right" stays about right. */
+export const edgeWidth = (opening: number): number => 0.45 * clearEdge(opening);
+
+/** Chances of noticing a sign at each mixture plateau, given the faults present. Rule B5. */
+export function chanceWithFaults(sign: Sign, present: readonly FaultId[]): Plateaus {
+  let { rich, right, lean } = sign.chance;
+  for (const fault of present) {
+    const withFault = sign.faults[fault];
+    if (withFault === undefined) continue;
+    if (sign.healthy) {
+      const left = sign.chance.right > 0 ? Math.min(1, withFault / sign.chance.right) : 1;
+      rich *= left;
+      right *= left;
+      lean *= left;
+    } else {
+      rich = withFault + (1 - withFault) * rich;
+      right = withFault + (1 - withFault) * right;
+      lean = withFault + (1 - withFault) * lean;
+    }
+  }
+  return { rich, right, lean };
+}
+
+const seenOrNot = (chance: Plateaus, seen: boolean): Plateaus =>
+  seen ? chance : { rich: 1 - chance.rich, right: 1 - chance.right, lean: 1 - chance.lean };
+
+/** A sign's likelihood for a sound engine and for each fault that alters it, already capped. */
+export interface SignLikelihood {
+  readonly sound: Factor;
+  readonly faults: ReadonlyMap<FaultId, Factor>;
+  /** Largest over smallest likelihood of any state and fault after the cap, at least 1. */
+  readonly strength: number;
+}
+
+/**
+ * Likelihood of a sign seen, or looked for and not seen.
+ * @param opening mean opening it speaks of
+ * @param present faults known to have been there at the time (found and mended later)
+ */
+export function signLikelihood(
+  sign: Sign,
+  seen: boolean,
+  opening: number,
+  present: readonly FaultId[] = [],
+): SignLikelihood {
+  const altering = FAULTS.filter((fault) => sign.faults[fault] !== undefined && !present.includes(fault));
+  const sound = seenOrNot(chanceWithFaults(sign, present), seen);
+  const withFault = altering.map(
+    (fault) => [fault, seenOrNot(chanceWithFaults(sign, [...present, fault]), seen)] as const,
+  );
+  let least = Infinity;
+  let most = 0;
+  for (const { rich, right, lean } of [sound, ...withFault.map(([, plateaus]) => plateaus)]) {
+    least = Math.min(least, rich, right, lean);
+    most = Math.max(most, rich, right, lean);
+  }
+  const cap = SIGN_CAP[sign.reliability];
+  // A small constant chance of noticing anything at all: enough to bring the largest ratio down to the cap.
+  const lapse = Math.max(0, (most - cap * least) / (cap - 1));
+  const factor = (plateaus: Plateaus): Factor =>
+    affine(blend(plateaus, clearEdge(opening), edgeWidth(opening)), 1, lapse);
+  return {
+    sound: factor(sound),
+    faults: new Map(withFault.map(([fault, plateaus]) => [fault, factor(plateaus)])),
+    strength: (most + lapse) / (least + lapse),
+  };
+}

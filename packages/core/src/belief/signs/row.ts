@@ -1,0 +1,29 @@
+import type { Sign } from "../catalogue.ts";
+
+type Usual = "notToBeTakenFor" | "faults" | "healthy" | "strokes" | "warmOnly" | "stop";
+
+/** A sign as written in the tables: what is left out is usual (a warm engine, both strokes, no stop). */
+export type Row = Omit<Sign, Usual> & Partial<Pick<Sign, Usual>>;
+
+/** Fills in what is usual. */
+export function signs(rows: readonly Row[]): readonly Sign[] {
+  return rows.map((row) => ({
+    notToBeTakenFor: "",
+    faults: {},
+    healthy: false,
+    strokes: "both",
+    warmOnly: true,
+    stop: false,
+    ...row,
+  }));
+}
+
+/** Source of a sign taken from a row of the signs table; what the row says is of that standing. */
+export function table(row: string, standing: string): string {
+  return `signs table row ${row}; ${standing}; chances [estimate]`;
+}
+
+/** Source of a sign the table lacks, with what it rests on. */
+export function added(ground: string): string {
+  return `added to the signs table; ${ground}; chances [estimate]`;
+}

@@ -1,0 +1,78 @@
+import type { FaultId } from "./catalogue.ts";
+import { measuredLikelihood } from "./measured-likelihood.ts";
+import type { Compared, Observation, SignSeen } from "./observation.ts";
+import { responseLikelihood, SMALLEST_FELT } from "./response-likelihood.ts";
+import type { Site } from "./site.ts";
+import { direction, nominalShift, stretchAt } from "./state.ts";
+import { votes } from "./votes.ts";
+
+/** Evidence from observations, in an order that does not depend on theirs. Rule B2. */
+export function sitesFrom(
+  observations: readonly Observation[],
+  presentAt: (at: number) => readonly FaultId[],
+): readonly Site[] {
+  const sites: Site[] = [];
+  const signs: SignSeen[] = [];
+  const compared = new Map<string, Compared>();
+  for (const observation of observations) {
+    if (observation.kind === "sign") signs.push(observation);
+    if (observation.kind === "compared") {
+      const key = `${observation.situation}|${observation.opening}`;
+      const rival = compared.get(key);
+      if (rival === undefined || later(observation, rival)) compared.set(key, observation);
+    }
+    if (observation.kind === "measured") {
+      const { record, at, stretch, shift, error, sd } = observation;
+      sites.push({
+        record,
+        at,
+        key: `measured|${stretch.join(",")}|${error}`,
+        along: direction(stretch, shift),
+        sound: measuredLikelihood(error, sd),
+        faults: new Map(),
+      });
+    }
+  }
+  for (const { observation, likelihood } of votes(signs, presentAt)) {
+    const { record, at, sign, stretch, shift, seen } = observation;
+    sites.push({
+      record,
+      at,
+      key: `sign|${sign.id}|${seen}|${stretch.join(",")}`,
+      along: direction(stretch, shift),
+      sound: likelihood.sound,
+      faults: likelihood.faults,
+    });
+  }
+  for (const observation of compared.values()) {
+    const site = comparedSite(observation);
+    if (site !== null) sites.push(site);
+  }
+  return sites.sort(inOrder);
+}
+
+const later = (a: Compared, b: Compared): boolean => a.at > b.at || (a.at === b.at && a.record > b.record);
+
+function inOrder(a: Site, b: Site): number {
+  if (a.at !== b.at) return a.at - b.at;
+  if (a.record !== b.record) return a.record < b.record ? -1 : 1;
+  return a.key < b.key ? -1 : a.key > b.key ? 1 : 0;
+}
+
+/** Looks along the mixture error half-way between the two situations. Rule B6. */
+function comparedSite({ record, at, opening, felt, before, after }: Compared): Site | null {
+  const stretch = stretchAt(opening);
+  const change = nominalShift(stretch, after) - nominalShift(stretch, before);
+  if (Math.abs(change) < SMALLEST_FELT) return null;
+  const first = direction(stretch, before);
+  const second = direction(stretch, after);
+  const { sound, faults } = responseLikelihood(felt, change, opening);
+  return {
+    record,
+    at,
+    key: `compared|${felt}|${opening}|${change}`,
+    along: first.map((value, i) => (value + second[i]!) / 2),
+    sound,
+    faults,
+  };
+}
