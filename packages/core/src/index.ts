@@ -1,5 +1,18 @@
 // The only door of the package: every public name, by folder. No `export *`.
 
+// the case that records are replayed into
+export type {
+  BikeCase,
+  CheckResult,
+  Engine,
+  LabourPart,
+  MixtureMeasurement,
+  Ride,
+  SignReport,
+  TestResult,
+  Verdict,
+} from "./advice/case.ts";
+export type { AirState, AirWarning } from "./air/air-state.ts";
 // fuel
 export type { Blend, BlendPart } from "./fuel/blend.ts";
 export { blendByMass, blendByVolume } from "./fuel/blend.ts";
@@ -19,8 +32,17 @@ export { oilPerFuel, oilShareOfMix, oilText, oilToMeasure, oilTraps } from "./fu
 export { readOil } from "./fuel/read-oil.ts";
 export type { FuelShares, ViscosityRatio } from "./fuel/viscosity.ts";
 export { viscosityRatio } from "./fuel/viscosity.ts";
+export type { Situation } from "./metering/situation.ts";
+export type { Bore } from "./parts/bore.ts";
 // parts
 export { openArea, openWidth } from "./parts/bore-area.ts";
+export type { Drawer, Stock } from "./parts/drawer.ts";
+export { EMPTY_DRAWER } from "./parts/drawer.ts";
+export type { Jet, JetNumbering } from "./parts/jet.ts";
+export type { HowKnown, Known } from "./parts/known.ts";
+export { known, UNKNOWN } from "./parts/known.ts";
+export type { Groove, Needle, NeedleProfile, Taper } from "./parts/needle.ts";
+export type { Body, NozzleKind, Screw, ScrewKind, Setup } from "./parts/setup.ts";
 // units
 export {
   fromCelsius,
@@ -49,6 +71,7 @@ export {
   toInchOfMercury,
   toMillimetre,
 } from "./units/convert.ts";
+export { OPENINGS, openingName, SPOKEN_OPENINGS } from "./units/opening.ts";
 export type { Outcome, Refusal } from "./units/outcome.ts";
 export { accept, refuse } from "./units/outcome.ts";
 export type {

@@ -1,0 +1,12 @@
+import * as z from "zod";
+import { defineKind } from "../kind.ts";
+import { longText } from "./shapes.ts";
+
+/** The bike leaves the list (sold, done), or with `away` false comes back to it. Its story stays. */
+export const bikePutAway = defineKind({
+  kind: "bike-put-away",
+  v: 1,
+  bike: "needed",
+  upcasters: {},
+  body: z.looseObject({ away: z.boolean().optional(), why: longText.optional() }),
+});

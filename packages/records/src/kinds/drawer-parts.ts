@@ -1,0 +1,35 @@
+import * as z from "zod";
+import { defineKind } from "../kind.ts";
+import { cutawayMm, jetFields, longText, needleFields, needleJetBoreMm } from "./shapes.ts";
+
+const count = z.int().min(0).max(10_000);
+
+const drawerPart = z.discriminatedUnion("part", [
+  z.looseObject({ part: z.literal("main"), ...jetFields, count }),
+  z.looseObject({ part: z.literal("pilot"), ...jetFields, count }),
+  z.looseObject({ part: z.literal("needle"), ...needleFields, count }),
+  z.looseObject({ part: z.literal("needleJet"), boreMm: needleJetBoreMm, count }),
+  z.looseObject({ part: z.literal("slide"), cutawayMm, count }),
+]);
+
+const body = z.looseObject({
+  parts: z.array(drawerPart).min(1).max(1000),
+  words: longText.optional(),
+});
+
+export type DrawerPart = z.infer<typeof drawerPart>;
+
+/** The drawer was counted: these parts are there now. Parts not named keep their count. */
+export const partsCounted = defineKind({
+  kind: "parts-counted",
+  v: 1,
+  bike: "never",
+  upcasters: {},
+  body,
+});
+
+/** Parts came into the drawer. */
+export const partsBought = defineKind({ kind: "parts-bought", v: 1, bike: "never", upcasters: {}, body });
+
+/** Parts left the drawer. */
+export const partsUsed = defineKind({ kind: "parts-used", v: 1, bike: "allowed", upcasters: {}, body });

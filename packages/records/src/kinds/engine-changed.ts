@@ -1,0 +1,12 @@
+import * as z from "zod";
+import { defineKind } from "../kind.ts";
+import { longText, shortText } from "./shapes.ts";
+
+/** Pipe, reeds, cylinder, another carburetor, a rebuild: what was seen before tells nothing any more. */
+export const engineChanged = defineKind({
+  kind: "engine-changed",
+  v: 1,
+  bike: "needed",
+  upcasters: {},
+  body: z.looseObject({ what: shortText.min(1), words: longText.optional() }),
+});

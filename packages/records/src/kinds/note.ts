@@ -1,0 +1,21 @@
+import * as z from "zod";
+import { defineKind } from "../kind.ts";
+import { longText, sha256 } from "./shapes.ts";
+
+/** Words for people; the tool does not read them. */
+export const note = defineKind({
+  kind: "note",
+  v: 1,
+  bike: "allowed",
+  upcasters: {},
+  body: z.looseObject({ text: longText }),
+});
+
+/** A picture, kept elsewhere, by its hash. */
+export const photo = defineKind({
+  kind: "photo",
+  v: 1,
+  bike: "allowed",
+  upcasters: {},
+  body: z.looseObject({ hash: sha256, of: longText.optional() }),
+});

@@ -1,0 +1,11 @@
+import * as z from "zod";
+import { defineKind } from "../kind.ts";
+
+/** How the person wants to work. Without a bike it holds for all that have none of their own. */
+export const preferenceSet = defineKind({
+  kind: "preference-set",
+  v: 1,
+  bike: "allowed",
+  upcasters: {},
+  body: z.looseObject({ oneChangeAtATime: z.boolean().optional() }),
+});

@@ -1,0 +1,15 @@
+import * as z from "zod";
+import { defineKind } from "../kind.ts";
+import { idText, longText } from "./shapes.ts";
+
+/** An earlier record was a mistake: it stays in the log and can be seen, but no longer counts. */
+export const recordStruck = defineKind({
+  kind: "record-struck",
+  v: 1,
+  bike: "allowed",
+  upcasters: {},
+  body: z.looseObject({
+    record: idText.describe("Id of the record that no longer counts"),
+    why: longText.optional(),
+  }),
+});

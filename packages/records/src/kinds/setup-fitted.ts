@@ -1,0 +1,75 @@
+import * as z from "zod";
+import { defineKind } from "../kind.ts";
+import { flaw } from "../problem.ts";
+import {
+  cutawayMm,
+  grooveNumber,
+  how,
+  idText,
+  jetFields,
+  longText,
+  needleFields,
+  needleJetBoreMm,
+  turnsOut,
+} from "./shapes.ts";
+
+const unknownWord = z.literal("unknown");
+const part = <Fields extends z.core.$ZodLooseShape>(fields: Fields) =>
+  z.union([unknownWord, z.looseObject({ ...fields, how: how.optional() })]).optional();
+
+const body = z.looseObject({
+  main: part(jetFields),
+  pilot: part(jetFields),
+  needle: part(needleFields),
+  clip: part({ groove: grooveNumber }),
+  needleJet: part({ boreMm: needleJetBoreMm }),
+  slide: part({ cutawayMm }),
+  screw: part({ turnsOut }),
+  fuelLevel: part({
+    liftMm: z.number().min(-10).max(60).describe("From the fuel up to the top of the needle jet"),
+  }),
+  mainAirJet: part(jetFields),
+  pilotAirJet: part(jetFields),
+  asFound: z
+    .boolean()
+    .optional()
+    .describe("True: nothing was changed, these parts were found fitted, so they were there before as well"),
+  why: longText.optional(),
+  replaces: idText.optional().describe("Id of the record of the setup it replaces"),
+});
+
+export const FITTED_PARTS = [
+  "main",
+  "pilot",
+  "needle",
+  "clip",
+  "needleJet",
+  "slide",
+  "screw",
+  "fuelLevel",
+  "mainAirJet",
+  "pilotAirJet",
+] as const satisfies readonly (keyof z.infer<typeof body>)[];
+export type FittedPart = (typeof FITTED_PARTS)[number];
+
+/** Parts fitted or found. Only the parts named change; a part nobody knows is the word "unknown". */
+export const setupFitted = defineKind({
+  kind: "setup-fitted",
+  v: 1,
+  bike: "needed",
+  upcasters: {},
+  body,
+  settle: (fitted) => {
+    const named = FITTED_PARTS.some((name) => fitted[name] !== undefined);
+    const flaws = named
+      ? []
+      : [
+          flaw(
+            "body",
+            "no part is named",
+            `Name at least one of ${FITTED_PARTS.join(", ")}, or write a record of kind "note".`,
+          ),
+        ];
+    return { body: named ? fitted : null, flaws };
+  },
+});

@@ -1,0 +1,34 @@
+import * as z from "zod";
+import { didYouMean } from "../closest-words.ts";
+import { defineKind } from "../kind.ts";
+import { flaw } from "../problem.ts";
+import { longText, opening } from "./shapes.ts";
+
+/** A test on the running engine, with its outcome and any numbers read. */
+export const testDone = defineKind({
+  kind: "test-done",
+  v: 1,
+  bike: "needed",
+  upcasters: {},
+  body: z.looseObject({
+    test: z.string().max(100).describe("Id of a test of the catalogue"),
+    opening: opening.optional(),
+    outcome: z.string().max(100).describe("Id of one of its outcomes"),
+    numbers: z.record(z.string().max(100), z.number()).optional(),
+    words: longText.optional(),
+  }),
+  settle: (done, words) => {
+    if (words.tests === null) return { body: done, flaws: [] };
+    const outcomes = words.tests.get(done.test);
+    if (outcomes === undefined) {
+      const mend = didYouMean(done.test, words.tests.keys(), "List the tests to find its name.");
+      return { body: null, flaws: [flaw("body.test", `"${done.test}" is not a test we know`, mend)] };
+    }
+    if (outcomes.has(done.outcome)) return { body: done, flaws: [] };
+    const mend = `Its outcomes are ${[...outcomes].join(", ")}.`;
+    return {
+      body: null,
+      flaws: [flaw("body.outcome", `"${done.outcome}" is not an outcome of ${done.test}`, mend)],
+    };
+  },
+});
