@@ -32,6 +32,12 @@ export { oilPerFuel, oilShareOfMix, oilText, oilToMeasure, oilTraps } from "./fu
 export { readOil } from "./fuel/read-oil.ts";
 export type { FuelShares, ViscosityRatio } from "./fuel/viscosity.ts";
 export { viscosityRatio } from "./fuel/viscosity.ts";
+export type { MeteringRefusal } from "./metering/comparable.ts";
+// metering
+export type { Comparison, ComparisonNote, OpeningComparison } from "./metering/compare.ts";
+export { compare, totalAt } from "./metering/compare.ts";
+export type { Firmness } from "./metering/firmness.ts";
+export { shiftBetween, shiftsFrom } from "./metering/shift.ts";
 export type { Situation } from "./metering/situation.ts";
 export type { Bore } from "./parts/bore.ts";
 // parts
@@ -44,6 +50,8 @@ export { known, UNKNOWN } from "./parts/known.ts";
 export type { Groove, Needle, NeedleProfile, Taper } from "./parts/needle.ts";
 export type { Body, NozzleKind, Screw, ScrewKind, Setup } from "./parts/setup.ts";
 // units
+export type { Circuit, Shift } from "./units/circuit.ts";
+export { CIRCUITS } from "./units/circuit.ts";
 export {
   fromCelsius,
   fromCubicCentimetre,
