@@ -12,7 +12,47 @@ export type {
   TestResult,
   Verdict,
 } from "./advice/case.ts";
+// air
+export type { AirDoubt, AirEstimate, MeasuredAir } from "./air/air-estimate.ts";
+export { estimateAir } from "./air/air-estimate.ts";
+export type { AirInput, AirRefusal } from "./air/air-from.ts";
+export { airFrom } from "./air/air-from.ts";
+export type { ReportAirRefusal, ReportPlace } from "./air/air-from-report.ts";
+export { airFromReport } from "./air/air-from-report.ts";
 export type { AirState, AirWarning } from "./air/air-state.ts";
+export type { Humidity } from "./air/humidity.ts";
+export { relativeHumidity, UNKNOWN_HUMIDITY, vapourFraction } from "./air/humidity.ts";
+export {
+  airAt,
+  compressibility,
+  dryAirDensity,
+  insideFormulaRange,
+  moistAirDensity,
+} from "./air/moist-air.ts";
+export {
+  altimeterSetting,
+  heightBetween,
+  pressureAfterRise,
+  stationPressure,
+} from "./air/pressure-reduction.ts";
+export type { ReportTime } from "./air/report-groups.ts";
+export { enhancementFactor, saturationPressure } from "./air/saturation.ts";
+export {
+  densityAltitude,
+  geometricHeight,
+  geopotentialHeight,
+  pressureAltitude,
+  standardAir,
+  standardDensity,
+  standardPressure,
+  standardTemperature,
+} from "./air/standard-atmosphere.ts";
+export type { TypedHeight } from "./air/typed-height.ts";
+export type { TypedHumidity } from "./air/typed-humidity.ts";
+export type { PressureUnit, TypedPressure } from "./air/typed-pressure.ts";
+export type { TemperatureUnit, TypedTemperature } from "./air/typed-temperature.ts";
+export type { ReportRefusal, WeatherReport } from "./air/weather-report.ts";
+export { readWeatherReport } from "./air/weather-report.ts";
 // fuel
 export type { Blend, BlendPart } from "./fuel/blend.ts";
 export { blendByMass, blendByVolume } from "./fuel/blend.ts";

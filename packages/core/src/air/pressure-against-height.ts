@@ -1,0 +1,100 @@
+import { fromFoot, fromMillimetreOfMercury, toHectopascal } from "../units/convert.ts";
+import { accept, type Outcome, refuse } from "../units/outcome.ts";
+import type { Metre, Pascal } from "../units/quantity.ts";
+import type { AirWarning } from "./air-state.ts";
+import { sayHectopascal, sayMetre, sayPercent } from "./figures.ts";
+import { altimeterSetting, stationPressure } from "./pressure-reduction.ts";
+import { pressureAltitude } from "./standard-atmosphere.ts";
+
+/** Altimeter settings, Pa: beyond the outer pair no weather goes, beyond the inner pair it seldom does. */
+const IMPOSSIBLE_LOW = 92_000;
+const UNUSUAL_LOW = 95_000;
+const UNUSUAL_HIGH = 104_000;
+const IMPOSSIBLE_HIGH = 106_000;
+/** What a weather report or forecast gives as sea-level pressure on nearly every day, Pa. */
+const LOOKS_REDUCED = [95_000, 105_000] as const;
+/** Pa. A barometer that reads this or more with no height given may be a sea-level pressure. */
+const REDUCED_WITHOUT_HEIGHT = 98_000;
+
+export interface PlacedPressure {
+  /** Station pressure. */
+  readonly pressure: Pascal;
+  /** True when the figure typed as station pressure was read as sea-level pressure instead. */
+  readonly takenAsSeaLevel: boolean;
+  readonly warnings: readonly AirWarning[];
+}
+
+/** By how much the air comes out too dense when a sea-level pressure is taken as what a barometer reads. */
+const cost = (typed: Pascal, height: Metre): number => typed / stationPressure(typed, height) - 1;
+
+/**
+ * A pressure said to be read on the spot, held against the height of the spot. A figure no weather gives up
+ * there, but every forecast gives for sea level, is read as sea-level pressure and said so; a doubtful one is
+ * kept with a warning; one that fits neither is refused.
+ */
+export function placeStationPressure(
+  pressure: Pascal,
+  height: Metre | null,
+): Outcome<PlacedPressure, "pressure-height-mismatch"> {
+  if (height === null) return accept({ pressure, takenAsSeaLevel: false, warnings: withoutHeight(pressure) });
+  const setting = altimeterSetting(pressure, height);
+  const looksReduced = pressure >= LOOKS_REDUCED[0] && pressure <= LOOKS_REDUCED[1];
+  if (setting > IMPOSSIBLE_HIGH && looksReduced && height > 0) {
+    return accept({
+      pressure: stationPressure(pressure, height),
+      takenAsSeaLevel: true,
+      warnings: [
+        {
+          code: "sea-level-pressure-as-station",
+          text: `${sayHectopascal(pressure)} at ${sayMetre(height)} is surely a sea-level pressure: the air would come out ${sayPercent(cost(pressure, height))} too dense. It was read as one; give it as sea-level pressure, or check the height.`,
+        },
+      ],
+    });
+  }
+  if (setting > IMPOSSIBLE_HIGH || setting < IMPOSSIBLE_LOW) {
+    return refuse("pressure-height-mismatch", mismatch(pressure, height));
+  }
+  const warnings: AirWarning[] = [];
+  if (setting > UNUSUAL_HIGH) {
+    const share =
+      height > 0 ? `: if so the air comes out ${sayPercent(cost(pressure, height))} too dense` : "";
+    warnings.push({
+      code: "station-pressure-high",
+      text: `${sayHectopascal(pressure)} is high for ${sayMetre(height)}. Check that it is not a sea-level pressure${share}.`,
+    });
+  }
+  if (setting < UNUSUAL_LOW) {
+    warnings.push({
+      code: "station-pressure-low",
+      text: `${sayHectopascal(pressure)} is low for ${sayMetre(height)}: check the barometer and the height.`,
+    });
+  }
+  return accept({ pressure, takenAsSeaLevel: false, warnings });
+}
+
+function withoutHeight(pressure: Pascal): readonly AirWarning[] {
+  if (pressure < REDUCED_WITHOUT_HEIGHT) return [];
+  return [
+    {
+      code: "station-pressure-unchecked",
+      text: `Without a height it cannot be seen whether ${sayHectopascal(pressure)} is read on the spot or is a sea-level pressure; at 1000 m that mistake makes the air ${sayPercent(cost(pressure, 1000 as Metre))} too dense. Give the height.`,
+    },
+  ];
+}
+
+function mismatch(pressure: Pascal, height: Metre): string {
+  const fits = (p: Pascal, h: Metre): boolean => {
+    const setting = altimeterSetting(p, h);
+    return setting >= UNUSUAL_LOW && setting <= UNUSUAL_HIGH;
+  };
+  const start = `${sayHectopascal(pressure)} belongs to about ${sayMetre((Math.round(pressureAltitude(pressure) / 10) * 10) as Metre)}, not to ${sayMetre(height)}`;
+  const feet = fromFoot(height);
+  if (height > 0 && fits(pressure, feet)) {
+    return `${start}; if the height is in feet (${sayMetre(feet)}) they fit: give its unit.`;
+  }
+  const mercury = fromMillimetreOfMercury(toHectopascal(pressure));
+  if (fits(mercury, height)) {
+    return `${start}; if the pressure is in mmHg (${sayHectopascal(mercury)}) they fit: give its unit.`;
+  }
+  return `${start}: check both.`;
+}
