@@ -193,7 +193,7 @@ function whyBodyImpossible(body: Body): No {
 }
 
 function whyJetImpossible(what: string, jet: Jet | null): No {
-  if (jet === null || (jet.number > 0 && jet.number < 2000)) return null;
+  if (jet === null || (jet.number >= 5 && jet.number < 2000)) return null;
   return impossible(`A ${what} cannot have the number ${jet.number}: read it again.`);
 }
 

@@ -375,6 +375,7 @@ describe("refusals", () => {
     ["main jet number", { main: known(boreJet(0)) }],
     ["pilot jet number", { pilot: known(boreJet(Number.NaN)) }],
     ["big jet number", { main: known(boreJet(2000)) }],
+    ["tiny jet number", { main: known(boreJet(4.9)) }],
     ["needle thicker than its jet", { needleJet: known(mm(2.52)) }],
     ["needle jet", { needleJet: known(mm(9)) }],
     ["groove", { clip: known(6) }],
