@@ -80,17 +80,17 @@ export type { Firmness } from "./metering/firmness.ts";
 export { shiftBetween, shiftsFrom } from "./metering/shift.ts";
 export type { Situation } from "./metering/situation.ts";
 // parts
-export type { Bore, Bore } from "./parts/bore.ts";
+export type { Bore } from "./parts/bore.ts";
 export { boreHeight } from "./parts/bore.ts";
 export { openArea, openWidth } from "./parts/bore-area.ts";
 export { checkBore } from "./parts/bore-check.ts";
 export { checkGroove, clipLift, clipText, GROOVE_RULE, readGroove } from "./parts/clip.ts";
 export { CUTAWAY_RULE, cutawayText, readCutaway } from "./parts/cutaway.ts";
-export type { Drawer, Drawer, Stock, Stock } from "./parts/drawer.ts";
-export { EMPTY_DRAWER, EMPTY_DRAWER } from "./parts/drawer.ts";
+export type { Drawer, Stock } from "./parts/drawer.ts";
+export { EMPTY_DRAWER } from "./parts/drawer.ts";
 export type { DrawerSide } from "./parts/drawer-stock.ts";
 export { addPart, countPart, howMany, nextOwned, sizesOwned, usePart } from "./parts/drawer-stock.ts";
-export type { Jet, Jet, JetNumbering, JetNumbering } from "./parts/jet.ts";
+export type { Jet, JetNumbering } from "./parts/jet.ts";
 export { JET_NUMBERINGS, jetArea } from "./parts/jet.ts";
 export type { JetRatio, JetTolerance } from "./parts/jet-compare.ts";
 export { jetAreaRatio, jetText, jetTolerance, sameMaker } from "./parts/jet-compare.ts";
@@ -103,33 +103,13 @@ export {
   stepsText,
   typicalSteps,
 } from "./parts/jet-steps.ts";
-export type { HowKnown, HowKnown, Known, Known } from "./parts/known.ts";
-export { HOW_KNOWN, known, known, UNKNOWN, UNKNOWN } from "./parts/known.ts";
-export type {
-  Groove,
-  Groove,
-  Needle,
-  Needle,
-  NeedleProfile,
-  NeedleProfile,
-  Taper,
-  Taper,
-} from "./parts/needle.ts";
+export type { HowKnown, Known } from "./parts/known.ts";
+export { HOW_KNOWN, known, UNKNOWN } from "./parts/known.ts";
+export type { Groove, Needle, NeedleProfile, Taper } from "./parts/needle.ts";
 export { needleDiameter } from "./parts/needle.ts";
 export { readJetNumber } from "./parts/read-jet-number.ts";
 export { outIs, readTurns, SCREW_RULE, screwText } from "./parts/screw.ts";
-export type {
-  Body,
-  Body,
-  NozzleKind,
-  NozzleKind,
-  Screw,
-  Screw,
-  ScrewKind,
-  ScrewKind,
-  Setup,
-  Setup,
-} from "./parts/setup.ts";
+export type { Body, NozzleKind, Screw, ScrewKind, Setup } from "./parts/setup.ts";
 export type { SetupPart } from "./parts/setup-text.ts";
 export { needleJetText, needleText, partText, setupText } from "./parts/setup-text.ts";
 // units
