@@ -1,7 +1,11 @@
+import { AIR_CHECKS } from "./air.ts";
 import type { ReferenceCheck } from "./check.ts";
 import { FUEL_CHECKS } from "./fuel.ts";
+import { WEATHER_REPORT_CHECKS } from "./weather-report.ts";
 
 /** Every outside check, by topic. A new topic file is added here and nowhere else. */
 export const REFERENCES: readonly { readonly topic: string; readonly checks: readonly ReferenceCheck[] }[] = [
+  { topic: "air", checks: AIR_CHECKS },
+  { topic: "weather report", checks: WEATHER_REPORT_CHECKS },
   { topic: "fuel", checks: FUEL_CHECKS },
 ];

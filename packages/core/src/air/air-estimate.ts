@@ -61,11 +61,12 @@ export function estimateAir(measured: MeasuredAir): AirEstimate {
     dryAt(temperature, pressure * (1 - step), humidity),
     2 * step,
   );
-  const small = humidity.kind === "relative" ? 1e-3 : 0.05;
+  const up = humidity.kind === "relative" ? 1e-3 : 0.05;
+  const down = humidity.kind === "relative" ? Math.min(up, humidity.fraction) : up;
   const byHumidity = slope(
-    dryAt(temperature, pressure, withLevel(humidity, small)),
-    dryAt(temperature, pressure, withLevel(humidity, -small)),
-    2 * small,
+    dryAt(temperature, pressure, withLevel(humidity, up)),
+    dryAt(temperature, pressure, withLevel(humidity, -down)),
+    up + down,
   );
 
   const doubts: AirDoubt[] = [

@@ -176,7 +176,7 @@ function temperatureHere(
     { cause: "temperature", sd: readingSd(report) },
     { cause: "another place", sd: DISTRICT_SD },
     {
-      cause: "height of the station",
+      cause: "temperature by height",
       sd: rise === null ? STATION_HEIGHT_SD * STANDARD_LAPSE : Math.abs(rise) * LAPSE_SD,
     },
   ];

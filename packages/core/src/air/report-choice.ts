@@ -13,8 +13,7 @@ export interface Candidate {
 const hasPressure = ({ q, a, qfe }: ReportGroups): boolean =>
   [q, a, qfe].some((group) => group !== null && group.pressure !== null);
 
-const hasTemperature = ({ whole, tenths }: ReportGroups): boolean =>
-  (whole?.temperature ?? tenths?.temperature ?? null) !== null;
+const hasTemperature = ({ whole, tenths }: ReportGroups): boolean => whole !== null || tenths !== null;
 
 /** A bare "10/03" may be a date: something else must show that the text is a report. */
 const isObservation = (groups: ReportGroups): boolean =>

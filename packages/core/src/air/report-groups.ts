@@ -9,9 +9,9 @@ export interface ReportTime {
   readonly minute: number;
 }
 
-/** Temperature and dew point in °C, null where the report has slashes. */
+/** Temperature and dew point in °C; the dew point is null where the report has none. */
 export interface TemperatureGroup {
-  readonly temperature: number | null;
+  readonly temperature: number;
   readonly dewPoint: number | null;
 }
 
@@ -36,13 +36,16 @@ export interface ReportGroups {
 /** `+ 0` turns the -0 of M00 into 0. */
 const signed = (minus: boolean, value: number): number => (minus ? -value : value) + 0;
 
-/** Body group TT/DD: whole degrees, M for minus; the dew point or both may be missing. */
+/**
+ * Body group TT/DD: whole degrees, M for minus; the dew point may be missing (10///, 10/). Null for anything
+ * else, also when the temperature is missing.
+ */
 export function readTemperatureGroup(word: string): TemperatureGroup | null {
-  const match = /^(?:([M-])?(\d\d)|\/\/|XX)\/(?:([M-])?(\d\d)|\/\/|XX)?$/.exec(word);
+  const match = /^([M-])?(\d\d)\/(?:([M-])?(\d\d)|\/\/|XX)?$/.exec(word);
   if (match === null) return null;
   const [, minus, degrees, dewMinus, dewDegrees] = match;
   return {
-    temperature: degrees === undefined ? null : signed(minus !== undefined, Number(degrees)),
+    temperature: signed(minus !== undefined, Number(degrees)),
     dewPoint: dewDegrees === undefined ? null : signed(dewMinus !== undefined, Number(dewDegrees)),
   };
 }

@@ -88,7 +88,9 @@ export function readPressure(
   }
   const [only, second] = fitting;
   if (possible.length > 1 && (only === undefined || second !== undefined)) {
-    const readings = possible.map((c) => `${value} ${c.name} (${sayHectopascal(c.pressure)})`).join(" or ");
+    const readings = possible
+      .map((c) => (c.name === "hPa" ? `${value} hPa` : `${value} ${c.name} (${sayHectopascal(c.pressure)})`))
+      .join(" or ");
     return refuse("pressure-unit", `A pressure of ${value} could be ${readings}: say which unit it is.`);
   }
   if (only === undefined) {

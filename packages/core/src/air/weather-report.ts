@@ -68,13 +68,13 @@ function finest(
   whole: TemperatureGroup | null,
   tenths: TemperatureGroup | null,
   warnings: AirWarning[],
-): TemperatureGroup & { readonly inTenths: boolean } {
+): { readonly temperature: number | null; readonly dewPoint: number | null; readonly inTenths: boolean } {
   const coarse = {
     temperature: whole?.temperature ?? null,
     dewPoint: whole?.dewPoint ?? null,
     inTenths: false,
   };
-  if (tenths === null || tenths.temperature === null) return coarse;
+  if (tenths === null) return coarse;
   if (coarse.temperature !== null && Math.abs(tenths.temperature - coarse.temperature) > TENTHS_SLACK) {
     warnings.push({
       code: "tenths-disagree",
