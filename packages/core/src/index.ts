@@ -12,6 +12,8 @@ export type {
   TestResult,
   Verdict,
 } from "./advice/case.ts";
+export { CHECKS } from "./advice/checks.ts";
+export { TESTS } from "./advice/tests-on-engine.ts";
 // air
 export type { AirDoubt, AirEstimate, MeasuredAir } from "./air/air-estimate.ts";
 export { estimateAir } from "./air/air-estimate.ts";
@@ -53,6 +55,8 @@ export type { PressureUnit, TypedPressure } from "./air/typed-pressure.ts";
 export type { TemperatureUnit, TypedTemperature } from "./air/typed-temperature.ts";
 export type { ReportRefusal, WeatherReport } from "./air/weather-report.ts";
 export { readWeatherReport } from "./air/weather-report.ts";
+export { FAULTS } from "./belief/catalogue.ts";
+export { SIGNS } from "./belief/signs/all.ts";
 // fuel
 export type { Blend, BlendPart } from "./fuel/blend.ts";
 export { blendByMass, blendByVolume } from "./fuel/blend.ts";
@@ -79,6 +83,7 @@ export { compare, totalAt } from "./metering/compare.ts";
 export type { Firmness } from "./metering/firmness.ts";
 export { shiftBetween, shiftsFrom } from "./metering/shift.ts";
 export type { Situation } from "./metering/situation.ts";
+export { log } from "./numerics/elementary.ts";
 // parts
 export type { Bore } from "./parts/bore.ts";
 export { boreHeight } from "./parts/bore.ts";
