@@ -12,8 +12,11 @@ export type {
   TestResult,
   Verdict,
 } from "./advice/case.ts";
-export { CHECKS } from "./advice/checks.ts";
-export { TESTS } from "./advice/tests-on-engine.ts";
+// advice
+export type { Caution, Check, Test } from "./advice/catalogue.ts";
+export { CAUTIONS, cautionById } from "./advice/cautions.ts";
+export { CHECKS, checkById } from "./advice/checks.ts";
+export { TESTS, testById } from "./advice/tests-on-engine.ts";
 // air
 export type { AirDoubt, AirEstimate, MeasuredAir } from "./air/air-estimate.ts";
 export { estimateAir } from "./air/air-estimate.ts";
@@ -55,8 +58,11 @@ export type { PressureUnit, TypedPressure } from "./air/typed-pressure.ts";
 export type { TemperatureUnit, TypedTemperature } from "./air/typed-temperature.ts";
 export type { ReportRefusal, WeatherReport } from "./air/weather-report.ts";
 export { readWeatherReport } from "./air/weather-report.ts";
+// belief
+export type { Fault, FaultId, Reliability, Sign } from "./belief/catalogue.ts";
 export { FAULTS } from "./belief/catalogue.ts";
-export { SIGNS } from "./belief/signs/all.ts";
+export { FAULT_CATALOGUE, faultById } from "./belief/faults.ts";
+export { SIGN_SECTIONS, SIGNS, signById } from "./belief/signs/all.ts";
 // fuel
 export type { Blend, BlendPart } from "./fuel/blend.ts";
 export { blendByMass, blendByVolume } from "./fuel/blend.ts";

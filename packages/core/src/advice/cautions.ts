@@ -61,7 +61,7 @@ export const CAUTIONS: readonly Caution[] = [
   },
   {
     id: "runaway",
-    text: "Engine runs away: clutch in, brake, kill switch. If it goes on: fuel off, and cover the carburetor mouth if that is safe to reach; or, only seated with both wheels on the ground, top gear, both brakes hard, clutch out to stall it. Otherwise stand clear until it is dry, and do not restart before slide, cable, boots and seals are checked.",
+    text: "Engine runs away: clutch in, brakes, kill switch. If it goes on, fuel off and cover the carburetor mouth if that is safe to reach; or, only seated with both wheels on the ground, top gear, both brakes hard, clutch out to stall it. Otherwise stand clear until it is dry, and no restart before slide, cable, boots and seals are checked.",
     source:
       "dirtrider.net 55146, pentonusa.org, thumpertalk.com, x-h2o.com, trialscentral.com [read]; memory",
   },

@@ -458,7 +458,7 @@ export const CHECKS: readonly Check[] = [
 
 const byId = new Map(CHECKS.map((check) => [check.id, check]));
 
-/** The check of that id, or null for a name the catalogue does not know. */
-export function checkById(id: string): Check | null {
-  return byId.get(id) ?? null;
+/** The check of that id, or undefined for a name the catalogue does not know. */
+export function checkById(id: string): Check | undefined {
+  return byId.get(id);
 }

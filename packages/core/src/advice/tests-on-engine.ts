@@ -528,7 +528,7 @@ export const TESTS: readonly Test[] = [
 
 const byId = new Map(TESTS.map((test) => [test.id, test]));
 
-/** The test of that id, or null for a name the catalogue does not know. */
-export function testById(id: string): Test | null {
-  return byId.get(id) ?? null;
+/** The test of that id, or undefined for a name the catalogue does not know. */
+export function testById(id: string): Test | undefined {
+  return byId.get(id);
 }

@@ -27,7 +27,7 @@ export const SIGNS: readonly Sign[] = SIGN_SECTIONS.flatMap((section) => section
 
 const byId = new Map(SIGNS.map((sign) => [sign.id, sign]));
 
-/** The sign of that id, or null for a name the catalogue does not know. */
-export function signById(id: string): Sign | null {
-  return byId.get(id) ?? null;
+/** The sign of that id, or undefined for a name the catalogue does not know. */
+export function signById(id: string): Sign | undefined {
+  return byId.get(id);
 }

@@ -239,7 +239,7 @@ export const engineTests = signs([
     when: "High gear, flat ground, steady full throttle",
     speaksOf: flatOut,
     chance: { rich: 0.04, right: 0.15, lean: 0.6 },
-    faults: { "fuel-supply": 0.4 },
+    faults: { "fuel-supply": 0.3 },
     reliability: "B",
     group: "roll-off",
     source: table("S54", "memory"),

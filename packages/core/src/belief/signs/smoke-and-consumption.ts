@@ -53,7 +53,7 @@ export const smokeAndConsumption = signs([
       compression: 0.4,
       "plug-heat-range": 0.4,
     },
-    reliability: "C",
+    reliability: "B",
     group: "cold-wet",
     warmOnly: false,
     source: table(
