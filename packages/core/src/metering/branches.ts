@@ -1,7 +1,6 @@
 import { log } from "../numerics/elementary.ts";
 import {
   ANNULUS_DISCHARGE,
-  GRAVITY,
   LEAST_SIGNAL,
   MAIN_DISCHARGE,
   MAIN_VISCOSITY_POWER,
@@ -11,6 +10,7 @@ import {
 import { type Fitted, fittedIn, outletThrottling, wellSignal } from "./fitted.ts";
 import { type Frame, gapArea } from "./frame.ts";
 import type { Situation } from "./situation.ts";
+import { lipPressure } from "./venturi.ts";
 
 /** One situation made ready: everything that depends on it alone. */
 export interface Side {
@@ -45,14 +45,18 @@ export function mainShare(mainArea: number, annulus: number): number {
 /** What lifts the fuel to the nozzle: depression less the fuel lift, Pa; never below a small part of the first. */
 function signal(frame: Frame, slide: Side, air: Side, lift: Side, i: number): number {
   const depression = frame.depression[i]! * (air.situation.air.density / STANDARD_DENSITY) * slide.slide[i]!;
-  const head = air.situation.fuel.density * GRAVITY * lift.fitted.fuelLift;
+  const head = lipPressure(air.situation.fuel.density, lift.fitted.fuelLift);
   return Math.max(depression - head, LEAST_SIGNAL * depression);
 }
+
+/** What drives the main fuel of one situation at opening number `i`, Pa. */
+export const drivingDrop = (frame: Frame, side: Side, i: number): number =>
+  signal(frame, side, side, side, i);
 
 /** True where the fuel lift leaves so little depression that the nozzle hardly flows. */
 export function hardlyFlows(frame: Frame, side: Side, i: number): boolean {
   const depression = frame.depression[i]! * (side.situation.air.density / STANDARD_DENSITY) * side.slide[i]!;
-  return signal(frame, side, side, side, i) <= LEAST_SIGNAL * depression;
+  return drivingDrop(frame, side, i) <= LEAST_SIGNAL * depression;
 }
 
 const signalLog = (frame: Frame, slide: Side, air: Side, lift: Side, i: number): number =>
