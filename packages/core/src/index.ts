@@ -118,6 +118,8 @@ export type { HowKnown, Known } from "./parts/known.ts";
 export { HOW_KNOWN, known, UNKNOWN } from "./parts/known.ts";
 export type { Groove, Needle, NeedleProfile, Taper } from "./parts/needle.ts";
 export { needleDiameter } from "./parts/needle.ts";
+export type { MeasuredNeedle, NeedleReading, NeedleRefusal } from "./parts/needle-from-measurements.ts";
+export { needleFromMeasurements } from "./parts/needle-from-measurements.ts";
 export { readJetNumber } from "./parts/read-jet-number.ts";
 export { outIs, readTurns, SCREW_RULE, screwText } from "./parts/screw.ts";
 export type { Body, NozzleKind, Screw, ScrewKind, Setup } from "./parts/setup.ts";

@@ -18,11 +18,17 @@ export function editDistance(a: string, b: string): number {
   return previous[b.length]!;
 }
 
-/** Parts of a hyphenated word that both share, for words that differ in length but not in sense. */
-const sharedParts = (a: string, b: string): number => {
-  const parts = new Set(b.split("-"));
-  return a.split("-").filter((part) => part.length > 2 && parts.has(part)).length;
-};
+const startAlike = (a: string, b: string): boolean =>
+  Math.min(a.length, b.length) >= 4 && (a.startsWith(b) || b.startsWith(a));
+
+/** Parts of a hyphenated word that the other has as well, or begins with: "crisp" in "answers-crisply". */
+function sharedParts(a: string, b: string): number {
+  const parts = b.split("-");
+  return a
+    .split("-")
+    .filter((part) => part.length > 2 && parts.some((other) => other === part || startAlike(part, other)))
+    .length;
+}
 
 /** The known words most like a word, best first, at most three; empty when none is near. */
 export function closestWords(word: string, known: Iterable<string>): string[] {

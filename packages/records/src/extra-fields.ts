@@ -14,6 +14,15 @@ function fits(branch: JsonSchema, value: object): boolean {
   });
 }
 
+/** The fields a schema names for this object; null when it names none, as for a record of any names. */
+function knownFields(schema: JsonSchema, value: object): Record<string, JsonSchema> | null {
+  const own = schema.properties as Record<string, JsonSchema> | undefined;
+  if (schema.anyOf === undefined && schema.oneOf === undefined) return own ?? null;
+  const branches = [...list(schema.anyOf), ...list(schema.oneOf)].filter((branch) => fits(branch, value));
+  if (branches.length === 0) return own ?? null;
+  return Object.assign({}, own, ...branches.map((branch) => branch.properties));
+}
+
 /**
  * Fields that a schema does not name, each with its path: kept in the record, but worth a word, as they may be
  * a slip of the pen or come from a newer version.
@@ -25,20 +34,21 @@ export function extraFields(schema: JsonSchema, value: unknown, path: string): F
     return value.flatMap((one, i) => extraFields(items, one, joinPath(path, [i])));
   }
   if (!isJsonObject(value)) return [];
-  const branches = [...list(schema.anyOf), ...list(schema.oneOf)].filter((branch) => fits(branch, value));
-  const known: Record<string, JsonSchema> = Object.assign(
-    {},
-    ...[schema, ...branches].map((one) => one.properties ?? {}),
-  );
-  if (Object.keys(known).length === 0) return [];
-  return Object.entries(value).flatMap(([name, field]) => {
+  const known = knownFields(schema, value);
+  if (known === null) return [];
+  const found: Flaw[] = [];
+  for (const [name, field] of Object.entries(value)) {
     const one = Object.hasOwn(known, name) ? known[name] : undefined;
-    if (one !== undefined) return extraFields(one, field, joinPath(path, [name]));
-    const mend = didYouMean(
-      name,
-      Object.keys(known),
-      "Nothing needs doing if it comes from a newer version.",
-    );
-    return [flaw(joinPath(path, [name]), "is not a field we know; it is kept but not used", mend)];
-  });
+    if (one === undefined) {
+      const mend = didYouMean(
+        name,
+        Object.keys(known),
+        "Nothing needs doing if it comes from a newer version.",
+      );
+      found.push(flaw(joinPath(path, [name]), "is not a field we know; it is kept but not used", mend));
+    } else if (typeof field === "object") {
+      found.push(...extraFields(one, field, joinPath(path, [name])));
+    }
+  }
+  return found;
 }

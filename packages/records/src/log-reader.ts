@@ -1,10 +1,10 @@
-import { canonicalJson, digest } from "./canonical-json.ts";
-import { coreVocabulary } from "./core-vocabulary.ts";
+import { CORE_VOCABULARY } from "./core-vocabulary.ts";
 import type { Entry } from "./entry.ts";
 import { KINDS_BY_NAME } from "./known-kinds.ts";
 import type { Flaw, Problem } from "./problem.ts";
 import { LINE_LIMIT, readLine, tooLong } from "./read-line.ts";
 import { type Knowledge, type Read, readRecord } from "./read-record.ts";
+import { digestOf } from "./record-digest.ts";
 
 /** A log as read: the records, each once, and everything that was wrong on the way. */
 export interface Log {
@@ -38,7 +38,8 @@ export interface LogReaderOptions {
 
 /** What is remembered of every id, so that a second record under it is noticed. */
 interface Met {
-  digest: number;
+  /** Of the record's text; null while the record itself is held and can still be asked. */
+  digest: number | null;
   at: number;
   line: number | null;
   reading: Entry["reading"];
@@ -156,20 +157,18 @@ export class LogReader {
   }
 
   #file(entry: Entry, line: number | null): void {
-    const said = digest(canonicalJson(entry.source));
     const met = this.#met.get(entry.id);
-    const { at, reading, kind } = entry;
     if (met === undefined) {
-      const held = this.#hold(entry) ? entry : null;
-      this.#met.set(entry.id, { digest: said, at, line, reading, kind, entry: held });
+      this.#remember(entry, line);
       return;
     }
-    if (met.digest === said) {
+    const said = digestOf(entry);
+    const before = met.digest ?? digestOf(met.entry!);
+    if (before === said) {
       this.#repeated++;
       return;
     }
-    const newWins = at < met.at || (at === met.at && said < met.digest);
-    const other = newWins ? met.line : line;
+    const newWins = entry.at < met.at || (entry.at === met.at && said < before);
     const keptLine = newWins ? line : met.line;
     this.#problem(
       {
@@ -178,16 +177,26 @@ export class LogReader {
         mend: "Give the other one an id of its own; to correct a record, strike it and write a new one.",
       },
       entry.id,
-      other,
+      newWins ? met.line : line,
     );
-    if (newWins) {
-      const held = this.#hold(entry) ? entry : null;
-      this.#met.set(entry.id, { digest: said, at, line, reading, kind, entry: held });
-    }
+    if (newWins) this.#remember(entry, line);
+  }
+
+  #remember(entry: Entry, line: number | null): void {
+    const { at, reading, kind, id } = entry;
+    const held = this.#hold(entry);
+    this.#met.set(id, {
+      digest: held ? null : digestOf(entry),
+      at,
+      line,
+      reading,
+      kind,
+      entry: held ? entry : null,
+    });
   }
 }
 
-const KNOWLEDGE: Knowledge = { kinds: KINDS_BY_NAME, words: coreVocabulary() };
+const KNOWLEDGE: Knowledge = { kinds: KINDS_BY_NAME, words: CORE_VOCABULARY };
 
 function withRest(shown: readonly Problem[], left: number, word: string): readonly Problem[] {
   if (left === 0) return shown;

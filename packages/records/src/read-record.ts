@@ -98,7 +98,8 @@ export function readRecord(value: unknown, line: number | null, knowing: Knowled
     }
   }
   const bikeOk = typeof source.bike === "string" && SAFE_ID.test(source.bike);
-  const envelope: Envelope = { id, v, at, bike: bikeOk ? (source.bike as string) : null, line, source };
+  const about = knowing.kinds.get(head.kind)?.bike === "never" || !bikeOk ? null : (source.bike as string);
+  const envelope: Envelope = { id, v, at, bike: about, line, source };
   const keep = (reading: KeptEntry["reading"]): Read => ({
     entry: { ...envelope, kind: head.kind, reading },
     id,

@@ -47,7 +47,7 @@ function mendType(expected: string, value: unknown): string {
     return `Write ${value.toLowerCase()} without quotes.`;
   }
   if (expected === "string" && typeof value === "number") return `Put quotes around it: "${value}".`;
-  return `Write ${nameOf(expected)} there, or leave the record's other fields and take this one out.`;
+  return `Write ${nameOf(expected)} there, or take the field out.`;
 }
 
 function limitText(issue: Issue & { code: "too_small" | "too_big" }): [string, string] {

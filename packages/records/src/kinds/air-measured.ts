@@ -1,3 +1,4 @@
+import { readWeatherReport } from "@jetwright/core";
 import * as z from "zod";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
@@ -12,12 +13,13 @@ const body = z.looseObject({
     .describe("What a barometer reads at the place itself, not reduced to sea level"),
   seaLevelPressureHpa: pressureHpa
     .optional()
-    .describe("As forecasts and airfields give it, reduced to sea level; needs heightM"),
+    .describe("As forecasts and airfields give it, reduced to sea level; give heightM too"),
   heightM: heightM.optional(),
   humidityPercent: z.number().min(0).max(100).optional(),
   dewPointC: z.number().min(-90).max(60).optional(),
   wetBulbC: z.number().min(-60).max(60).optional(),
-  report: longText.optional().describe("A weather report (METAR or SPECI), kept as typed; needs heightM"),
+  report: longText.optional().describe("A weather report (METAR or SPECI), kept as typed; give heightM too"),
+  stationHeightM: heightM.optional().describe("Above sea level, of the station the report is from"),
   place: shortText.optional(),
 });
 
@@ -44,15 +46,9 @@ export const airMeasured = defineKind({
         ),
       );
     }
-    const needsHeight = air.seaLevelPressureHpa !== undefined || air.report !== undefined;
-    if (needsHeight && air.heightM === undefined && air.stationPressureHpa === undefined) {
-      flaws.push(
-        flaw(
-          "body.heightM",
-          "the height of the place is missing, and a sea-level pressure means nothing without it",
-          'Add the height of the riding place in metres, such as "heightM": 450.',
-        ),
-      );
+    if (air.report !== undefined) {
+      const report = readWeatherReport(air.report);
+      if (!report.ok) flaws.push(flaw("body.report", "cannot be read as a weather report", report.detail));
     }
     return { body: flaws.length === 0 ? air : null, flaws };
   },

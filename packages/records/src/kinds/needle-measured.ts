@@ -24,6 +24,7 @@ export const needleMeasured = defineKind({
       .min(2)
       .max(200),
     diameterSdMm: z.number().gt(0).max(0.5).optional().describe("One standard deviation of one reading"),
+    distanceSdMm: z.number().min(0).max(5).optional().describe("One standard deviation of one distance"),
     words: longText.optional(),
   }),
 });
