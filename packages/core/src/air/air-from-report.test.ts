@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fromCelsius, fromMetre, toCelsius, toHectopascal } from "../units/convert.ts";
 import { airFromReport, type ReportPlace } from "./air-from-report.ts";
@@ -231,5 +232,60 @@ describe("a thermometer on the spot", () => {
     expect(reason("20/10 Q1013", { stationHeight: metres(9000) })).toBe("height-out-of-range");
     expect(reason("75/10 Q1013")).toBe("temperature-out-of-range");
     expect(codes(taken("52/10 Q1013"))).toContain("unusual-temperature");
+  });
+});
+
+describe("any report at any place", () => {
+  test("finite air or a refusal, never a throw", () => {
+    const digits = fc.integer({ min: 0, max: 9999 }).map((n) => String(n).padStart(4, "0"));
+    const group = fc.oneof(
+      fc.integer({ min: 850, max: 1090 }).map((n) => `Q${String(n).padStart(4, "0")}`),
+      fc.integer({ min: 2500, max: 3250 }).map((n) => `A${n}`),
+      fc.integer({ min: 480, max: 1110 }).map((n) => `QFE${String(n).padStart(4, "0")}`),
+      digits.map((n) => `QFE${n}`),
+      fc.integer({ min: 0, max: 60 }).map((n) => `${String(n).padStart(2, "0")}/05`),
+      fc.integer({ min: 0, max: 50 }).map((n) => `M${String(n).padStart(2, "0")}/`),
+    );
+    const height = fc.integer({ min: -500, max: 6000 }).map(metres);
+    let accepted = 0;
+    fc.assert(
+      fc.property(
+        fc.array(group, { minLength: 1, maxLength: 5 }),
+        height,
+        fc.option(height),
+        (groups, here, there) => {
+          const report = readWeatherReport(`METAR LFLB 121130Z ${groups.join(" ")}`);
+          if (!report.ok) return;
+          const place: ReportPlace = { height: here, ageMinutes: 30, temperature: { value: 5, unit: "C" } };
+          const air = airFromReport(
+            report.value,
+            there === null ? place : { ...place, stationHeight: there },
+          );
+          if (!air.ok) return;
+          accepted++;
+          expect(air.value.density > 0.4 && air.value.density < 2).toBe(true);
+          expect(Number.isFinite(air.value.relativeSd)).toBe(true);
+        },
+      ),
+      { seed: 31, numRuns: 2000 },
+    );
+    expect(accepted).toBeGreaterThan(500);
+  });
+  test("QFE and Q that belong to no station on land: Q is used, and it is said", () => {
+    const report = readWeatherReport("METAR LFLB 121130Z 20/10 Q0900 RMK QFE1090");
+    if (!report.ok) throw new Error(report.detail);
+    const air = airFromReport(report.value, { height: metres(100), ageMinutes: 0 });
+    if (!air.ok) throw new Error(air.detail);
+    expect(codes(air.value)).toContain("station-pressure-mismatch");
+    expect(air.value.pressure).toBe(stationPressure(90_050 as never, fromMetre(100)));
+  });
+  test("a station height that makes nonsense of the pressure is refused", () => {
+    expect(
+      reason("20/10 RMK QFE1013", {
+        height: metres(-400),
+        stationHeight: metres(3000),
+        temperature: { value: 20 },
+      }),
+    ).toBe("pressure-height-mismatch");
   });
 });

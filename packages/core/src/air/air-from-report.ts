@@ -3,7 +3,7 @@ import type { Kelvin, Metre } from "../units/quantity.ts";
 import { type AirEstimate, estimateAir, type MeasuredAir } from "./air-estimate.ts";
 import { THERMOMETER_SD } from "./air-from.ts";
 import type { AirWarning } from "./air-state.ts";
-import { sayCelsius, sayMetre } from "./figures.ts";
+import { sayCelsius, sayHectopascal, sayMetre } from "./figures.ts";
 import { type Humidity, UNKNOWN_HUMIDITY } from "./humidity.ts";
 import { HEIGHT_SD } from "./pressure-at-place.ts";
 import {
@@ -35,6 +35,7 @@ export type ReportAirRefusal =
   | HeightRefusal
   | HumidityRefusal
   | "temperature-missing"
+  | "pressure-height-mismatch"
   | "report-age";
 
 // Standard deviations, estimates of ours unless said otherwise.
@@ -56,6 +57,9 @@ const DRIFT_HOURS = 6;
 const OLD_MINUTES = 120;
 /** Minutes a clock may be slow, or a report be issued before the hour it is for. */
 const CLOCK_SLACK = 15;
+/** Pa, beyond what any riding place from -500 to 6000 m has. */
+const LOWEST_PRESSURE = 40_000;
+const HIGHEST_PRESSURE = 115_000;
 /** Metres of height difference worth a word. */
 const HEIGHT_WORTH_SAYING = 150;
 
@@ -81,6 +85,12 @@ export function airFromReport(
   const temperature = temperatureHere(report, place.temperature, rise);
   if (!temperature.ok) return temperature;
   const pressure = pressureFromReport(report, here.value, station, temperature.value.temperature);
+  if (pressure.pressure < LOWEST_PRESSURE || pressure.pressure > HIGHEST_PRESSURE) {
+    return refuse(
+      "pressure-height-mismatch",
+      `The report's pressure comes to ${sayHectopascal(pressure.pressure)} at the riding place, which cannot be: check the report and both heights.`,
+    );
+  }
   const humidity = humidityHere(report, temperature.value.temperature, rise ?? 0);
   if (!humidity.ok) return humidity;
   return accept(

@@ -138,7 +138,7 @@ describe("[12.2] humidity not known", () => {
     const air = taken({ humidity: { kind: "unknown" } });
     expect(air.vapourFraction).toBeCloseTo(taken({}).vapourFraction, 12);
     expect(codes(air)).toEqual(["humidity-assumed"]);
-    // Half range 0.28, 2.1 and about 4.9 % of the dry-air density at 0, 30 and 45 °C near sea level.
+    // At 30 °C near sea level 50 % more or less is 2.1 % of the dry-air density, here as an even spread.
     const root3 = Math.sqrt(3);
     const at1013 = (celsius: number) =>
       doubt(

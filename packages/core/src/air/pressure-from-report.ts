@@ -23,6 +23,9 @@ const RECKONED_HEIGHT_SD = 5;
 const BAROMETER_SD = 50;
 /** K, the mean temperature between station and riding place. */
 const LAYER_SD = 3;
+/** Metres between which stations stand. */
+const LOWEST = -500;
+const HIGHEST = 6000;
 /** Pa by which QNH and QFE may miss one another at a known station height. */
 const QFE_SLACK = 300;
 /** Steps of the groups, Pa: whole mmHg, hundredths of inHg, whole hPa. */
@@ -34,12 +37,17 @@ function bestSetting({ altimeter, altimeterFrom }: WeatherReport): Pascal | null
   return altimeterFrom === "Q" ? ((altimeter + STEP.Q / 2) as Pascal) : altimeter;
 }
 
-/** Height of the station: as given, else from its Q and QFE groups together, else null. */
+/**
+ * Height of the station: as given, else from its Q and QFE groups together, else null; null too when those two
+ * put it where no station stands.
+ */
 export function stationHeightOf(report: WeatherReport, given: SureHeight | null): SureHeight | null {
   if (given !== null) return given;
   const setting = bestSetting(report);
   if (setting === null || report.stationPressure === null) return null;
-  return { height: heightBetween(setting, report.stationPressure), sd: RECKONED_HEIGHT_SD };
+  const height = heightBetween(setting, report.stationPressure);
+  if (height < LOWEST || height > HIGHEST) return null;
+  return { height, sd: RECKONED_HEIGHT_SD };
 }
 
 /**
@@ -68,7 +76,8 @@ export function pressureFromReport(
     }
     const error = reductionError(STATION_HEIGHT_SD, temperature, standardTemperature(here.height));
     doubts.push({ cause: "height of the station", relativeSd: Math.abs(error) });
-    return { pressure: stationPressure(setting, here.height), doubts, warnings: [] };
+    const pressure = stationPressure(setting, here.height);
+    return { pressure, doubts, warnings: read === null ? [] : [qfeNotUsed(read, setting)] };
   }
   const reduced = setting === null ? null : stationPressure(setting, station.height);
   const rise = here.height - station.height;
@@ -125,3 +134,8 @@ function mismatch(read: Pascal, reduced: Pascal, station: Metre): readonly AirWa
     },
   ];
 }
+
+const qfeNotUsed = (read: Pascal, setting: Pascal): AirWarning => ({
+  code: "station-pressure-mismatch",
+  text: `QFE ${sayHectopascal(read)} and the altimeter setting ${sayHectopascal(setting)} belong to no station on land; QFE was not used: check the report.`,
+});
