@@ -28,7 +28,7 @@ export function influenceOnMixture(belief: Belief, along: Float64Array): readonl
     const left = 1 - stand.precision * variance;
     const pull =
       left > 1e-6 ? (stand.shift - stand.precision * dot(site.along, part.gaussian.mean)) / left : 0;
-    return { record: site.record, site: i, weight: dot(reach, site.along) * pull };
+    return { record: site.observation.record, site: i, weight: dot(reach, site.along) * pull };
   });
   return byWeight(influences);
 }
@@ -39,7 +39,7 @@ export function influenceOnFault(belief: Belief, fault: FaultId | null): readonl
     .filter((hypothesis) => hypothesis.fault !== fault)
     .reduce((best, each) => (each.probability > best.probability ? each : best));
   const influences = belief.sites.map((site, i) => ({
-    record: site.record,
+    record: site.observation.record,
     site: i,
     weight: log(siteMass(belief, i, fault)) - log(siteMass(belief, i, rival.fault)),
   }));

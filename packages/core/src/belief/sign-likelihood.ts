@@ -28,9 +28,11 @@ export function chanceWithFaults(sign: Sign, present: readonly FaultId[]): Plate
       right *= left;
       lean *= left;
     } else {
-      rich = withFault + (1 - withFault) * rich;
-      right = withFault + (1 - withFault) * right;
-      lean = withFault + (1 - withFault) * lean;
+      // The table's figure is for the fault with the jets right: take out what a right mixture already gives.
+      const added = Math.max(0, (withFault - sign.chance.right) / (1 - sign.chance.right));
+      rich = added + (1 - added) * rich;
+      right = added + (1 - added) * right;
+      lean = added + (1 - added) * lean;
     }
   }
   return { rich, right, lean };

@@ -1,10 +1,10 @@
 import type { FaultId } from "./catalogue.ts";
 import type { Factor } from "./factor.ts";
+import type { Compared, Measured, SignSeen } from "./observation.ts";
 
 /** One piece of evidence, ready for inference: the direction it looks along and its likelihood there. */
 export interface Site {
-  readonly record: string;
-  readonly at: number;
+  readonly observation: SignSeen | Compared | Measured;
   /** Sorts the sites the same way whatever order the records came in. */
   readonly key: string;
   readonly along: Float64Array;

@@ -22,10 +22,9 @@ export function sitesFrom(
       if (rival === undefined || later(observation, rival)) compared.set(key, observation);
     }
     if (observation.kind === "measured") {
-      const { record, at, stretch, shift, error, sd } = observation;
+      const { stretch, shift, error, sd } = observation;
       sites.push({
-        record,
-        at,
+        observation,
         key: `measured|${stretch.join(",")}|${error}`,
         along: direction(stretch, shift),
         sound: measuredLikelihood(error, sd),
@@ -34,10 +33,9 @@ export function sitesFrom(
     }
   }
   for (const { observation, likelihood } of votes(signs, presentAt)) {
-    const { record, at, sign, stretch, shift, seen } = observation;
+    const { sign, stretch, shift, seen } = observation;
     sites.push({
-      record,
-      at,
+      observation,
       key: `sign|${sign.id}|${seen}|${stretch.join(",")}`,
       along: direction(stretch, shift),
       sound: likelihood.sound,
@@ -54,13 +52,15 @@ export function sitesFrom(
 const later = (a: Compared, b: Compared): boolean => a.at > b.at || (a.at === b.at && a.record > b.record);
 
 function inOrder(a: Site, b: Site): number {
-  if (a.at !== b.at) return a.at - b.at;
-  if (a.record !== b.record) return a.record < b.record ? -1 : 1;
+  const [first, second] = [a.observation, b.observation];
+  if (first.at !== second.at) return first.at - second.at;
+  if (first.record !== second.record) return first.record < second.record ? -1 : 1;
   return a.key < b.key ? -1 : a.key > b.key ? 1 : 0;
 }
 
 /** Looks along the mixture error half-way between the two situations. Rule B6. */
-function comparedSite({ record, at, opening, felt, before, after }: Compared): Site | null {
+function comparedSite(observation: Compared): Site | null {
+  const { opening, felt, before, after } = observation;
   const stretch = stretchAt(opening);
   const change = nominalShift(stretch, after) - nominalShift(stretch, before);
   if (Math.abs(change) < SMALLEST_FELT) return null;
@@ -68,8 +68,7 @@ function comparedSite({ record, at, opening, felt, before, after }: Compared): S
   const second = direction(stretch, after);
   const { sound, faults } = responseLikelihood(felt, change, opening);
   return {
-    record,
-    at,
+    observation,
     key: `compared|${felt}|${opening}|${change}`,
     along: first.map((value, i) => (value + second[i]!) / 2),
     sound,

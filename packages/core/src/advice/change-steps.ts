@@ -1,0 +1,228 @@
+import { FAULTS } from "../belief/catalogue.ts";
+import { reaches } from "../belief/reach.ts";
+import { mixtureAt } from "../belief/reading.ts";
+import { normalCumulative } from "../numerics/normal.ts";
+import { CIRCUITS, type Circuit, type Shift } from "../units/circuit.ts";
+import { OPENINGS } from "../units/opening.ts";
+import type { Opening } from "../units/quantity.ts";
+import { type Step, surenessOf } from "./advice.ts";
+import type { LabourPart } from "./case.ts";
+import { changeTitle, jetInFull, partChanges, partName, partValue } from "./change-words.ts";
+import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, TOP } from "./loss.ts";
+import { mainEffect, reasonsForChange } from "./reasons.ts";
+import type { Candidate } from "./search.ts";
+import { bandOf, bandWords } from "./stretch-words.ts";
+import { leanChanceAtTop, topThrottle, topThrottleText } from "./top-throttle.ts";
+import type { Weighing } from "./weighing.ts";
+
+/** Changes shown as ways on. */
+const MOST = 4;
+/** A change that leans the top by less than this, ln ratio, leaves it as it was. */
+const SAME_AT_TOP = -0.002;
+
+/** Ways of changing parts, the best one first; with one change at a time, single parts only. Rules A2, A3, A7. */
+export function changeSteps(weighing: Weighing): readonly Step[] {
+  const { story, candidates, present } = weighing;
+  const better = candidates.filter(
+    (candidate) => candidate.total < present.total && candidate.changes.length > 0,
+  );
+  const allowed = better.filter(({ changes }) => !story.oneChangeAtATime || changes.length === 1);
+  const called = (candidate: Candidate): boolean => isCalledFor(weighing, candidate);
+  const safe = bestOfEachKind(allowed, (candidate) => called(candidate) && topIsSafe(weighing, candidate));
+  // Where nothing in reach makes the top safe, a change that does not lean it may still be made, below 3/4 only.
+  const held =
+    safe.length > 0
+      ? []
+      : bestOfEachKind(allowed, (candidate) => called(candidate) && leavesTop(present, candidate));
+  const chosen = [...safe, ...held]
+    .sort((a, b) => gainRate(weighing, b) - gainRate(weighing, a))
+    .slice(0, MOST);
+  return chosen.map((candidate) => changeStep(weighing, candidate, better));
+}
+
+/** The best candidate of each set of parts that passes. */
+function bestOfEachKind(
+  sorted: readonly Candidate[],
+  passes: (candidate: Candidate) => boolean,
+): readonly Candidate[] {
+  const chosen = new Map<string, Candidate>();
+  for (const candidate of sorted) {
+    const kind = candidate.changes.join("+");
+    if (!chosen.has(kind) && passes(candidate)) chosen.set(kind, candidate);
+  }
+  return [...chosen.values()];
+}
+
+/** No more than a 2 % chance of being leaner than the limit from 3/4 up, over the whole belief. Rule A2. */
+function topIsSafe({ belief }: Weighing, candidate: Candidate): boolean {
+  // The single Gaussian rules most out cheaply; the whole belief decides.
+  if (normalCumulative(-candidate.topSpread) > LEAN_CHANCE_FOR_SECONDS) return false;
+  return leanChanceAtTop(belief, candidate.shift) <= LEAN_CHANCE;
+}
+
+function leavesTop(present: Candidate, candidate: Candidate): boolean {
+  return TOP.every((opening) => {
+    const i = OPENINGS.indexOf(opening);
+    let change = 0;
+    for (const circuit of CIRCUITS) change += candidate.shift[circuit][i]! - present.shift[circuit][i]!;
+    return change >= SAME_AT_TOP;
+  });
+}
+
+/** Minutes saved per minute spent. What a fault hides there is not saved by jets. Rule A5. */
+function gainRate({ chances, present }: Weighing, candidate: Candidate): number {
+  const { opening } = mainEffect(present, candidate);
+  let hidden = 0;
+  for (const fault of FAULTS) if (reaches(fault, opening)) hidden += chances[fault] ?? 0;
+  return ((present.trouble - candidate.trouble) * (1 - hidden)) / candidate.minutes;
+}
+
+function changeStep(weighing: Weighing, candidate: Candidate, better: readonly Candidate[]): Step {
+  const { story, belief, present } = weighing;
+  const { opening, change } = mainEffect(present, candidate);
+  const words = bandWords(bandOf(opening), story.engine.strokes);
+  const leaner = change < 0;
+  const chance = chanceItHelps(weighing, candidate);
+  const top = topThrottle(belief, candidate.shift);
+  return {
+    kind: "change",
+    id: candidate.changes.join("+"),
+    title: changeTitle(story.now, candidate),
+    how: candidate.changes.map((part) => howTo(weighing, candidate, part)),
+    tools: toolsFor(candidate.changes),
+    why: reasonsForChange(story, belief, present, candidate),
+    expect: `${leaner ? "Leaner" : "Richer"} by about ${Math.round(Math.abs(change) * 100)} % where it acts most. If that is right, ${words.right}.`,
+    wrongIf: `${leaner ? words.tooLittle : words.tooMuch}. Then undo it.`,
+    undo: `Back to ${candidate.changes.map((part) => `${partName(part, story.now.setup)} ${partValue(part, story.now.setup)}`).join(", ")}.`,
+    sure: surenessOf(chance),
+    minutes: candidate.minutes,
+    worth: gainRate(weighing, candidate),
+    cautions: cautionsFor(candidate.changes, top !== "free"),
+    changes: partChanges(story.now, candidate),
+    situation: candidate.situation,
+    topThrottle: top,
+    notes: [...topThrottleText(top), ...notesFor(weighing, candidate, better)],
+  };
+}
+
+/** Chance that the change moves the opening it acts on most towards right. */
+function chanceItHelps(weighing: Weighing, candidate: Candidate): number {
+  const { opening, change } = mainEffect(weighing.present, candidate);
+  return chanceOnWrongSide(weighing, candidate.shift, opening, change);
+}
+
+/** Chance that half-way to that shift the opening is still rich, for a change that leans it, or still lean. */
+function chanceOnWrongSide(
+  { belief, present }: Weighing,
+  shift: Shift,
+  opening: Opening,
+  change: number,
+): number {
+  const { mean, sd } = mixtureAt(belief, halfWay(present.shift, shift), opening);
+  return normalCumulative(change < 0 ? mean / sd : -mean / sd);
+}
+
+function halfWay(from: Shift, to: Shift): Shift {
+  const half = (circuit: Circuit): number[] => from[circuit].map((value, i) => (value + to[circuit][i]!) / 2);
+  return Object.fromEntries(CIRCUITS.map((circuit) => [circuit, half(circuit)])) as Record<Circuit, number[]>;
+}
+
+/** A change must be likelier than this to go the right way. */
+const CALLED_FOR = 0.6;
+
+/**
+ * Every part of it is called for by evidence where that part acts most; doubt alone is a reason only to richen
+ * the main jet. Rule A7.
+ */
+function isCalledFor(weighing: Weighing, candidate: Candidate): boolean {
+  return candidate.changes.every((part) => {
+    const circuit = CIRCUIT_OF[part];
+    let most = 0;
+    for (let i = 1; i < OPENINGS.length; i++) {
+      if (
+        Math.abs(changeAt(weighing, candidate, circuit, i)) >
+        Math.abs(changeAt(weighing, candidate, circuit, most))
+      ) {
+        most = i;
+      }
+    }
+    const change = changeAt(weighing, candidate, circuit, most);
+    if (part === "main" && change > 0) return true;
+    return chanceOnWrongSide(weighing, candidate.shift, OPENINGS[most]!, change) >= CALLED_FOR;
+  });
+}
+
+const CIRCUIT_OF: Readonly<Record<LabourPart, Circuit>> = {
+  main: "main",
+  pilot: "pilot",
+  needle: "needle",
+  clip: "needle",
+  slide: "slide",
+  screw: "screw",
+  needleJet: "needle",
+};
+
+const changeAt = ({ present }: Weighing, candidate: Candidate, circuit: Circuit, i: number): number =>
+  candidate.shift[circuit][i]! - present.shift[circuit][i]!;
+
+const howTo = ({ story }: Weighing, candidate: Candidate, part: LabourPart): string => {
+  const to = candidate.situation.setup;
+  switch (part) {
+    case "main":
+      return `Bowl plug out (or bowl off), main jet out, fit the ${jetInFull(to, "main")}. Read the number on the one that comes out.`;
+    case "pilot":
+      return `Bowl off, pilot jet out with a driver that fills the slot, fit the ${jetInFull(to, "pilot")}.`;
+    case "clip":
+      return `Cap off, slide out, clip from ${partValue("clip", story.now.setup)} to ${partValue("clip", to)}. Groove 1 is the top one, at the blunt end; a lower groove lifts the needle and richens the middle.`;
+    case "needle":
+      return `Cap off, slide out, fit needle ${partValue("needle", to)}.`;
+    case "slide":
+      return `Cap off, fit the slide with ${partValue("slide", to)}; the relief faces the filter.`;
+    case "screw":
+      return `${to.body.screwKind === "air" ? "Air screw, on the filter side: out is leaner" : "Fuel screw, on the engine side: out is richer"}. Count the turns to lightly seated, then set ${partValue("screw", to)}.`;
+    case "needleJet":
+      return `Bowl off, needle jet out, fit the ${partValue("needleJet", to)} one.`;
+  }
+};
+
+/** Common practice, no source. */
+function toolsFor(changes: readonly LabourPart[]): readonly string[] {
+  if (changes.every((part) => part === "screw")) return ["flat screwdriver"];
+  const tools = ["no. 2 cross-head screwdriver", "flat screwdriver", "3 mm hex key"];
+  const bowl = changes.some((part) => part === "main" || part === "pilot" || part === "needleJet");
+  return bowl ? [...tools, "14 or 17 mm open spanner for the bowl plug"] : tools;
+}
+
+function cautionsFor(changes: readonly LabourPart[], lean: boolean): readonly string[] {
+  const screwOnly = changes.every((part) => part === "screw");
+  const work = screwOnly
+    ? ["fumes", "hot-parts"]
+    : ["fuel-off-first", "petrol-vapour", "slide-snap-before-start", "runaway"];
+  return [...work, "test-riding", ...(lean ? ["seizure-at-full-throttle"] : []), "makers-manual"];
+}
+
+function notesFor(weighing: Weighing, candidate: Candidate, better: readonly Candidate[]): readonly string[] {
+  const notes: string[] = [];
+  if (candidate.toBuy.length > 0) {
+    const missing = candidate.toBuy.map(
+      (part) => `${partName(part, candidate.situation.setup)} ${partValue(part, candidate.situation.setup)}`,
+    );
+    notes.push(`Not in the drawer: ${missing.join(", ")}.`);
+  }
+  const { oneChangeAtATime } = weighing.story;
+  const rival = better.find(({ changes }) => (oneChangeAtATime ? changes.length > 1 : changes.length === 1));
+  if (rival !== undefined && candidate.changes.length === (oneChangeAtATime ? 1 : candidate.changes.length)) {
+    const minutes = Math.round(Math.abs(candidate.total - rival.total));
+    if (oneChangeAtATime && rival.total < candidate.total && minutes >= 5) {
+      notes.push(
+        `Changing ${rival.changes.map((part) => partName(part, weighing.story.now.setup)).join(" and ")} together would save about ${minutes} minutes on the whole; one at a time tells more surely what did what.`,
+      );
+    }
+    if (!oneChangeAtATime && candidate.changes.length > 1 && rival.total > candidate.total && minutes >= 5) {
+      notes.push(
+        `One change at a time would cost about ${minutes} minutes more on the whole; it tells more surely what did what.`,
+      );
+    }
+  }
+  return notes;
+}

@@ -1,0 +1,106 @@
+import type { FaultId } from "../belief/catalogue.ts";
+import { FAULTS } from "../belief/catalogue.ts";
+import { FAULT_CATALOGUE } from "../belief/faults.ts";
+import { type Step, surenessOf } from "./advice.ts";
+import type { CheckResult } from "./case.ts";
+import type { Check } from "./catalogue.ts";
+import { CHECKS } from "./checks.ts";
+import { checkGain, checksByWorth } from "./fault-cost.ts";
+import { lowerFirst, reasonsForFault } from "./reasons.ts";
+import type { Weighing } from "./weighing.ts";
+
+/** Checks shown as other ways. */
+const MOST = 4;
+/** A check is not asked for while its likeliest find is less likely than this. */
+const LEAST_SUSPICION = 0.02;
+
+const faultWords = (fault: FaultId): string => FAULT_CATALOGUE.find(({ id }) => id === fault)!.words;
+
+/** The checks worth most per minute, as steps. A check already made since the last mend is not asked again. */
+export function checkSteps(weighing: Weighing, checks: readonly Check[]): readonly Step[] {
+  const { chances, story } = weighing;
+  const done = new Set(story.checks.filter(({ found }) => found === "sound").map(({ check }) => check));
+  const open = checks.filter((check) => !done.has(check.id) && suspicion(check, chances) >= LEAST_SUSPICION);
+  return checksByWorth(open, chances)
+    .slice(0, MOST)
+    .map((check) => checkStep(weighing, check));
+}
+
+function checkStep(weighing: Weighing, check: Check): Step {
+  const { chances, story, belief } = weighing;
+  const fault = likeliest(check, chances);
+  const gain = checkGain(check, chances);
+  const chance = chances[fault] ?? 0;
+  return {
+    kind: "check",
+    id: check.id,
+    title: check.words,
+    how: check.steps,
+    tools: check.tools,
+    why: reasonsForFault(story, belief, fault),
+    expect: `If ${faultWords(fault)} is behind it, this finds it about ${tenths(check.finds[fault] ?? 0)} times in ten. Then: ${lowerFirst(check.mend)}`,
+    wrongIf: `All sound: then ${faultWords(fault)} is less likely, and the jets come next.`,
+    undo: "Nothing is changed.",
+    sure: surenessOf(chance),
+    minutes: check.minutes,
+    worth: gain / check.minutes,
+    cautions: check.cautions,
+    changes: [],
+    situation: null,
+    topThrottle: "free",
+    notes: [],
+  };
+}
+
+const tenths = (chance: number): number => Math.max(1, Math.round(chance * 10));
+
+const suspicion = (check: Check, chances: Weighing["chances"]): number => {
+  const fault = likeliest(check, chances);
+  return (chances[fault] ?? 0) * (check.finds[fault] ?? 0);
+};
+
+function likeliest(check: Check, chances: Weighing["chances"]): FaultId {
+  const faults = FAULTS.filter((fault) => check.finds[fault] !== undefined);
+  return faults.reduce((best, fault) =>
+    (chances[fault] ?? 0) * check.finds[fault]! > (chances[best] ?? 0) * check.finds[best]! ? fault : best,
+  );
+}
+
+/** A fault that was found and not mended comes before everything else but a stop. Rule A4. */
+export function mendSteps(weighing: Weighing): readonly Step[] {
+  return weighing.belief.openFaults.map((fault) => {
+    const found = lastFinding(weighing.story.checks, fault);
+    const check = CHECKS.find(({ id }) => id === found?.check);
+    return {
+      kind: "mend",
+      id: fault,
+      title: `Mend ${faultWords(fault)} before any jet`,
+      how: check ? [check.mend] : [],
+      tools: check?.tools ?? [],
+      why: found ? [{ record: found.record, text: `${check?.words ?? found.check}: faulty` }] : [],
+      expect:
+        "The old complaint changes or goes. Everything noticed before the mend counts for little afterwards.",
+      wrongIf: "It runs exactly as before: then the fault was not the cause, or is still there.",
+      undo: "",
+      sure: surenessOf(0.95),
+      minutes: check?.minutes ?? 30,
+      worth: Infinity,
+      cautions: [...(check?.cautions ?? []), "hand-over"],
+      changes: [],
+      situation: null,
+      topThrottle: "stay below 3/4",
+      notes: ["Note the mend in the log when it is done."],
+    };
+  });
+}
+
+function lastFinding(checks: readonly CheckResult[], fault: FaultId): CheckResult | undefined {
+  return checks
+    .filter(
+      ({ check, found, fault: named }) => found === "faulty" && (named === fault || finds(check, fault)),
+    )
+    .sort((a, b) => b.at - a.at)[0];
+}
+
+const finds = (check: string, fault: FaultId): boolean =>
+  CHECKS.find(({ id }) => id === check)?.finds[fault] !== undefined;

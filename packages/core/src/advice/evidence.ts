@@ -1,0 +1,151 @@
+import { FAULTS, type FaultId, type Sign } from "../belief/catalogue.ts";
+import type { Observation } from "../belief/observation.ts";
+import { signById } from "../belief/signs/all.ts";
+import { stretchAt, stretchOf } from "../belief/state.ts";
+import { shiftsFrom } from "../metering/shift.ts";
+import type { Situation } from "../metering/situation.ts";
+import { known } from "../parts/known.ts";
+import type { Shift } from "../units/circuit.ts";
+import { OPENINGS } from "../units/opening.ts";
+import type { Opening } from "../units/quantity.ts";
+import type { BikeCase, CheckResult, SignReport, TestResult } from "./case.ts";
+import { checkById } from "./checks.ts";
+import { situationKey } from "./situation-key.ts";
+import { testById } from "./tests-on-engine.ts";
+
+/** A record whose evidence could not be used, and why. */
+export interface LeftOut {
+  readonly record: string;
+  readonly why: string;
+}
+
+export interface Evidence {
+  readonly observations: readonly Observation[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+/** Gives the shift of a situation against the case's reference, or null; remembers what it worked out. */
+export type ShiftOf = (situation: Situation, record: string) => Shift | null;
+
+/** Where the idle peaks against the screw, the mixture there is right within this. Estimate. */
+const SCREW_PEAK = { error: 0, sd: 0.05 };
+
+/** Turns a bike's story into observations, each tied to its situation. Evidence from before a fresh start is void. */
+export function evidenceFrom(story: BikeCase): Evidence {
+  const leftOut: LeftOut[] = [];
+  const shiftOf = shiftLookup(story.reference, leftOut);
+  const since = story.freshStartAt ?? Number.NEGATIVE_INFINITY;
+  const observations: Observation[] = [];
+  for (const ride of story.rides) {
+    if (ride.at < since) continue;
+    const shift = shiftOf(ride.situation, ride.record);
+    if (shift === null) continue;
+    const place = { record: ride.record, at: ride.at, shift, situation: situationKey(ride.situation) };
+    for (const report of ride.reports) {
+      const seen = signSeen(report, story.engine.strokes, ride.warm, place);
+      if (seen !== null) observations.push(seen);
+    }
+    if (ride.against === null) continue;
+    const before = shiftOf(ride.against.situation, ride.record);
+    if (before === null) continue;
+    const situation = `${situationKey(ride.against.situation)}>${place.situation}`;
+    for (const { opening, felt } of ride.against.verdicts) {
+      observations.push({
+        kind: "compared",
+        record: ride.record,
+        at: ride.at,
+        opening,
+        felt,
+        before,
+        after: shift,
+        situation,
+      });
+    }
+  }
+  for (const test of story.tests) {
+    if (test.at >= since) observations.push(...testObservations(test, story.engine.strokes, shiftOf));
+  }
+  for (const check of story.checks) {
+    const checked = check.at >= since ? checkObservation(check) : null;
+    if (checked !== null) observations.push(checked);
+  }
+  for (const { record, at, situation, opening, error, sd } of story.measurements) {
+    const shift = at >= since ? shiftOf(situation, record) : null;
+    if (shift !== null)
+      observations.push({ kind: "measured", record, at, stretch: stretchAt(opening), error, sd, shift });
+  }
+  return { observations, leftOut };
+}
+
+export function shiftLookup(reference: Situation, leftOut: LeftOut[]): ShiftOf {
+  const from = shiftsFrom(reference);
+  const done = new Map<Situation, Shift | null>();
+  return (situation, record) => {
+    const remembered = done.get(situation);
+    if (remembered !== undefined) return remembered;
+    const shift = from.ok ? from.value(situation) : from;
+    done.set(situation, shift.ok ? shift.value : null);
+    if (!shift.ok) leftOut.push({ record, why: shift.detail });
+    return shift.ok ? shift.value : null;
+  };
+}
+
+interface Place {
+  readonly record: string;
+  readonly at: number;
+  readonly shift: Shift;
+  readonly situation: string;
+}
+
+function signSeen(report: SignReport, strokes: 2 | 4, warm: boolean, place: Place): Observation | null {
+  const sign = signById(report.sign);
+  if (sign === undefined || !fits(sign.strokes, strokes) || (sign.warmOnly && !warm)) return null;
+  return { kind: "sign", ...place, sign, stretch: stretchFor(sign, report.opening), seen: report.seen };
+}
+
+export const fits = (wanted: "two" | "four" | "both", strokes: 2 | 4): boolean =>
+  wanted === "both" || wanted === (strokes === 2 ? "two" : "four");
+
+export const stretchFor = (sign: Sign, opening: Opening | null): readonly number[] =>
+  opening === null ? stretchOf(sign.speaksOf) : stretchAt(opening);
+
+function testObservations(result: TestResult, strokes: 2 | 4, shiftOf: ShiftOf): Observation[] {
+  const test = testById(result.test);
+  const turns = result.numbers.bestTurns;
+  const { screw } = result.situation.setup;
+  if (test?.screw && turns !== undefined && screw.part !== null) {
+    // The screw's best idle is a measurement: with the screw there, the bottom is right.
+    const setup = {
+      ...result.situation.setup,
+      screw: known({ kind: screw.part.kind, turnsOut: turns }, "measured"),
+    };
+    const shift = shiftOf({ ...result.situation, setup }, result.record);
+    if (shift === null) return [];
+    const stretch = stretchOf([
+      [OPENINGS[0]!, 0.6],
+      [OPENINGS[1]!, 0.4],
+    ]);
+    return [{ kind: "measured", record: result.record, at: result.at, stretch, shift, ...SCREW_PEAK }];
+  }
+  const shift = shiftOf(result.situation, result.record);
+  const outcome = test?.outcomes.find(({ id }) => id === result.outcome);
+  if (shift === null || !outcome?.sign) return [];
+  const place = { record: result.record, at: result.at, shift, situation: situationKey(result.situation) };
+  const seen = signSeen({ sign: outcome.sign, opening: result.opening, seen: true }, strokes, true, place);
+  return seen === null ? [] : [seen];
+}
+
+function checkObservation({ record, at, check, found, fault }: CheckResult): Observation | null {
+  const known = checkById(check);
+  if (known === undefined) return null;
+  return {
+    kind: "checked",
+    record,
+    at,
+    check,
+    finds: known.finds,
+    falseAlarm: known.falseAlarm,
+    found,
+    fault: FAULTS.find((each): each is FaultId => each === fault) ?? null,
+  };
+}

@@ -1,0 +1,146 @@
+import { type Belief, believe } from "../belief/believe.ts";
+import { FAULTS, type FaultId } from "../belief/catalogue.ts";
+import { FAULT_CATALOGUE } from "../belief/faults.ts";
+import { type Gaussian, priorGaussian } from "../belief/prior.ts";
+import { reaches } from "../belief/reach.ts";
+import { mixtureAt } from "../belief/reading.ts";
+import { twoSidedOpenings } from "../belief/two-sided.ts";
+import { SPOKEN_OPENINGS } from "../units/opening.ts";
+import { accept, type Outcome, refuse } from "../units/outcome.ts";
+import type { Advice, Step, Suspect } from "./advice.ts";
+import type { BikeCase } from "./case.ts";
+import { changeSteps } from "./change-steps.ts";
+import { checkSteps, mendSteps } from "./check-steps.ts";
+import { CHECKS, checkById } from "./checks.ts";
+import { complaints } from "./complaint.ts";
+import { evidenceFrom, fits } from "./evidence.ts";
+import type { FaultChances } from "./fault-cost.ts";
+import { optionsFor } from "./options.ts";
+import { readPartsStep } from "./read-parts-step.ts";
+import { mainEffect } from "./reasons.ts";
+import { rideStep } from "./ride-step.ts";
+import { searchSetups } from "./search.ts";
+import { stopStep } from "./stop-step.ts";
+import { testSteps } from "./test-steps.ts";
+import type { Weighing } from "./weighing.ts";
+
+/** Suspects below this are not worth a word. */
+const NAMED_SUSPECT = 0.05;
+/** At this chance a fault is looked for before any change of parts; a quick look is made from the second on. Rule A5. */
+const FAULT_FIRST = 0.5;
+const SUSPECT_FIRST = 0.08;
+/** Minutes saved per minute that make a test worth asking for when nothing else pays. */
+const TELLING = 0.3;
+/** A check that finds a fault less often than this is no look for it. */
+const LOOKS_FOR_IT = 0.4;
+
+/**
+ * What to do next for one bike, and the other ways: stop, mend, check, test, change parts, read the parts, or
+ * ride. The kinds compete by the minutes they save for each minute they take (rule A1), within the limits of
+ * docs/rules/advice.md. Refuses a story whose parts cannot be compared with one another at all.
+ * @param prior belief before any evidence; the usual one when left out
+ */
+export function nextStep(
+  story: BikeCase,
+  prior: Gaussian = priorGaussian(),
+): Outcome<Advice, "not comparable"> {
+  const { observations, leftOut } = evidenceFrom(story);
+  const belief = believe({ prior, faultPriors: faultPriorsFor(story.engine.strokes), observations });
+  const options = optionsFor(story.now, story.drawer);
+  const candidates = searchSetups(belief.overall, story.reference, story.now, options, story.minutes);
+  const present = candidates.find((candidate) => candidate.changes.length === 0);
+  if (present === undefined) {
+    return refuse(
+      "not comparable",
+      "What is fitted now cannot be compared with what was ridden: one of the parts is known on one side only, or is of another make. Note what is fitted, or start this bike afresh.",
+    );
+  }
+  const weighing: Weighing = { story, belief, chances: chancesOf(belief), present, candidates };
+  const steps = rank(weighing);
+  const [step, ...others] = steps as [Step, ...Step[]];
+  const changed = candidates.find((candidate) => candidate.situation === step.situation);
+  return accept({
+    step,
+    others,
+    picture: SPOKEN_OPENINGS.map((opening) => mixtureAt(belief, present.shift, opening)),
+    pictureAfter: changed
+      ? SPOKEN_OPENINGS.map((opening) => mixtureAt(belief, changed.shift, opening))
+      : null,
+    suspects: suspectsOf(weighing),
+    soundChance: belief.hypotheses[0]!.probability,
+    twoSided: twoSidedOpenings(belief),
+    leftOut,
+    settled: belief.converged,
+  });
+}
+
+export function faultPriorsFor(strokes: 2 | 4): Partial<Record<FaultId, number>> {
+  return Object.fromEntries(
+    FAULT_CATALOGUE.map(({ id, prior }) => [id, strokes === 2 ? prior.two : prior.four]),
+  );
+}
+
+function chancesOf(belief: Belief): FaultChances {
+  return Object.fromEntries(
+    belief.hypotheses.flatMap(({ fault, probability }) => (fault === null ? [] : [[fault, probability]])),
+  );
+}
+
+function suspectsOf({ chances }: Weighing): readonly Suspect[] {
+  return FAULT_CATALOGUE.map(({ id, words }) => ({ fault: id, words, chance: chances[id] ?? 0 }))
+    .filter(({ chance }) => chance >= NAMED_SUSPECT)
+    .sort((a, b) => b.chance - a.chance);
+}
+
+/** All steps, the one to take first. Rules A1, A4, A5 and A6. */
+function rank(weighing: Weighing): readonly Step[] {
+  const { story } = weighing;
+  const stop = stopStep(weighing);
+  if (stop !== null) return [stop];
+  const checks = CHECKS.filter((check) => fits(check.strokes, story.engine.strokes));
+  const mends = mendSteps(weighing);
+  const ride = rideStep(weighing);
+  const competing = [
+    ...checkSteps(weighing, checks),
+    ...testSteps(weighing, checks),
+    ...changeSteps(weighing),
+    ...readPartsStep(weighing),
+  ].sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1));
+  if (mends.length > 0) return [...mends, ...competing, ride];
+  if (ride.worth >= 1) return [ride, ...competing];
+  if (ride.id === "confirm" && complaints(weighing).size === 0) return [ride, ...competing];
+  const top = competing[0];
+  if (top === undefined || top.worth < 1) {
+    // Nothing pays for itself by reckoning: still, a test that tells something beats one more ride.
+    const telling = competing.find((step) => step.kind === "test" && step.worth >= TELLING);
+    if (telling === undefined || ride.id === "confirm") return [ride, ...competing];
+    return [telling, ...competing.filter((step) => step !== telling), ride];
+  }
+  if (top.kind === "change") {
+    const gate = gateBefore(weighing, top, competing);
+    if (gate !== undefined) return [gate, ...competing.filter((step) => step !== gate), ride];
+  }
+  return [...competing, ride];
+}
+
+/**
+ * The check that goes before a change: of a fault that is likelier than not, or of a suspect that would hide
+ * what the change does and is looked at no slower than it is made. Rule A5.
+ */
+function gateBefore(
+  { chances, present, candidates }: Weighing,
+  change: Step,
+  steps: readonly Step[],
+): Step | undefined {
+  const candidate = candidates.find(({ situation }) => situation === change.situation)!;
+  const { opening } = mainEffect(present, candidate);
+  return steps.find((step) => {
+    const check = step.kind === "check" ? checkById(step.id) : undefined;
+    if (check === undefined) return false;
+    return FAULTS.some((fault) => {
+      const chance = (check.finds[fault] ?? 0) >= LOOKS_FOR_IT ? (chances[fault] ?? 0) : 0;
+      if (chance >= FAULT_FIRST) return true;
+      return chance >= SUSPECT_FIRST && reaches(fault, opening) && check.minutes <= change.minutes;
+    });
+  });
+}

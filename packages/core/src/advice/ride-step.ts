@@ -1,0 +1,75 @@
+import { chanceBelow, mixtureAt } from "../belief/reading.ts";
+import { SPOKEN_OPENINGS } from "../units/opening.ts";
+import { type Step, surenessOf } from "./advice.ts";
+import type { BikeCase } from "./case.ts";
+import { RIDE_MINUTES } from "./labour.ts";
+import { listed } from "./read-parts-step.ts";
+import { at } from "./reasons.ts";
+import { partsKey } from "./situation-key.ts";
+import { topThrottle, topThrottleText } from "./top-throttle.ts";
+import type { Weighing } from "./weighing.ts";
+
+/** Right means no leaner and no richer than this. */
+const RIGHT = { lean: -0.04, rich: 0.06 };
+/** Minutes a first report is worth when nothing has been heard of the parts as fitted. Rule A7. */
+const UNHEARD_WORTH = 50;
+
+/**
+ * Riding and reporting: the step when parts were changed and not ridden, when nothing was ever reported, and
+ * the confirming ride when nothing needs changing.
+ */
+export function rideStep(weighing: Weighing): Step {
+  const { story, belief, present } = weighing;
+  const heard = heardOf(story);
+  const top = topThrottle(belief, present.shift);
+  const chanceRight = SPOKEN_OPENINGS.map((opening) => ({
+    opening,
+    right:
+      chanceBelow(belief, present.shift, opening, RIGHT.rich) -
+      chanceBelow(belief, present.shift, opening, RIGHT.lean),
+    sd: mixtureAt(belief, present.shift, opening).sd,
+  }));
+  const open = chanceRight
+    .filter(({ opening, right }) => right < 0.6 && (top !== "stay below 3/4" || opening < 0.75))
+    .sort((a, b) => a.right - b.right);
+  const allRight = chanceRight.reduce((least, { right }) => Math.min(least, right), 1);
+  const title = !heard
+    ? "Ride it as it is, and report what it does"
+    : open.length === 0
+      ? "Nothing needs changing: confirm it with this ride"
+      : `Ride it again and report ${listed(open.slice(0, 3).map(({ opening }) => at(opening)))}`;
+  return {
+    kind: "ride",
+    id: open.length === 0 && heard ? "confirm" : "ride",
+    title,
+    how: [
+      "Mark the grip: closed, 1/8, 1/4, 1/2, 3/4, full, by slide lift.",
+      "Engine fully warm. The same stretch, the same gear, three times each.",
+      "Closed: 20 seconds at idle, then a quick opening to 1/4 and back. 1/8 to 1/4: slow and steady, close, reopen.",
+      "1/4 to 1/2: roll on from low revs in a higher gear. 3/4 to full, only where the top is known: hold a few seconds, then roll back a little.",
+      "Report what you heard, saw and felt at each, and what you looked for and did not find.",
+    ],
+    tools: ["tape and pen for the grip"],
+    why: [],
+    expect: "Reports at the openings that are open still; each one narrows the picture.",
+    wrongIf: open.length === 0 ? "Anything that was not there before: report it." : "",
+    undo: "",
+    sure: surenessOf(open.length === 0 ? allRight : 0.5),
+    minutes: RIDE_MINUTES,
+    worth: heard ? 0 : UNHEARD_WORTH / RIDE_MINUTES,
+    cautions: ["test-riding", "runaway", "noise", ...(top === "free" ? [] : ["seizure-at-full-throttle"])],
+    changes: [],
+    situation: null,
+    topThrottle: top,
+    notes: topThrottleText(top),
+  };
+}
+
+/** True when a ride or test was reported on the parts as fitted now, in whatever air. */
+function heardOf(story: BikeCase): boolean {
+  const parts = partsKey(story.now.setup);
+  const since = story.freshStartAt ?? Number.NEGATIVE_INFINITY;
+  return [...story.rides, ...story.tests].some(
+    ({ at: when, situation }) => when >= since && partsKey(situation.setup) === parts,
+  );
+}

@@ -1,0 +1,162 @@
+import type { Gaussian } from "../belief/prior.ts";
+import { FIRST_CIRCUIT, STATE_SIZE } from "../belief/state.ts";
+import { shiftsFrom } from "../metering/shift.ts";
+import type { Situation } from "../metering/situation.ts";
+import type { Setup } from "../parts/setup.ts";
+import { CIRCUITS, type Circuit, type Shift } from "../units/circuit.ts";
+import { OPENINGS } from "../units/opening.ts";
+import type { BikeCase, LabourPart } from "./case.ts";
+import { BUY_MINUTES, labourMinutes, provingMinutes } from "./labour.ts";
+import { expectedLinex, LEAN_LIMIT, MINUTES, STEEPNESS, TOP } from "./loss.ts";
+import type { Option, Options } from "./options.ts";
+
+/** One setup that could be fitted next, with what it promises. */
+export interface Candidate {
+  readonly situation: Situation;
+  readonly shift: Shift;
+  readonly changes: readonly LabourPart[];
+  readonly toBuy: readonly LabourPart[];
+  /** Minutes of trouble expected with it, from the loss. */
+  readonly trouble: number;
+  /** Minutes to fit it, fetch what is missing, and prove it. */
+  readonly minutes: number;
+  /** trouble + minutes: the smaller the better. */
+  readonly total: number;
+  /** How many standard deviations the leanest of 3/4 to full stands above the lean limit, the belief as one Gaussian. */
+  readonly topSpread: number;
+}
+
+/** One branch's share of a candidate, summed over its places. */
+interface Branch {
+  readonly setup: Setup;
+  readonly changes: readonly LabourPart[];
+  readonly toBuy: readonly LabourPart[];
+  readonly shift: Shift;
+}
+
+const PILOT_BRANCH: readonly Circuit[] = ["pilot", "screw"];
+const TOP_FROM = OPENINGS.indexOf(TOP[0]!);
+
+/**
+ * Every combination of the options, best first by trouble and minutes together; the setup as it is comes in
+ * too. Exact: metering adds the two branches of the carburetor, so each branch is worked out once for its own
+ * combinations and every pair is weighed. Combinations that metering refuses are left out.
+ */
+export function searchSetups(
+  belief: Gaussian,
+  reference: Situation,
+  now: Situation,
+  options: Options,
+  minutes: BikeCase["minutes"],
+): readonly Candidate[] {
+  const shifts = shiftsFrom(reference);
+  if (!shifts.ok) return [];
+  const branches = (places: readonly (readonly Option[])[]): Branch[] => {
+    const all: Branch[] = [];
+    for (const combination of combinations(places)) {
+      const setup = combination.reduce((fitted, option) => option.fit(fitted), now.setup);
+      const shift = shifts.value({ ...now, setup });
+      if (!shift.ok) continue;
+      all.push({
+        setup,
+        changes: combination.flatMap((option) => option.changes),
+        toBuy: combination.flatMap((option) => option.toBuy),
+        shift: shift.value,
+      });
+    }
+    return all;
+  };
+  const mains = branches(options.mainBranch);
+  const pilots = branches(options.pilotBranch);
+  const found: Candidate[] = [];
+  for (const main of mains) {
+    const weighed = weigh(belief, main.shift);
+    for (const pilot of pilots) {
+      const { trouble, topSpread } = weighed(pilot.shift);
+      const changes = [...main.changes, ...pilot.changes];
+      const toBuy = [...main.toBuy, ...pilot.toBuy];
+      const spent =
+        changes.length === 0
+          ? 0
+          : labourMinutes(changes, minutes) + provingMinutes(changes) + (toBuy.length > 0 ? BUY_MINUTES : 0);
+      const setup = { ...main.setup, pilot: pilot.setup.pilot, screw: pilot.setup.screw };
+      found.push({
+        situation: { ...now, setup },
+        shift: { ...main.shift, pilot: pilot.shift.pilot, screw: pilot.shift.screw },
+        changes,
+        toBuy,
+        trouble,
+        minutes: spent,
+        total: trouble + spent,
+        topSpread,
+      });
+    }
+  }
+  return found.sort(byTotal);
+}
+
+/** Best first; equal ones by fewer changes, then as they were made. */
+export const byTotal = (a: Candidate, b: Candidate): number =>
+  a.total - b.total || a.changes.length - b.changes.length;
+
+function* combinations(places: readonly (readonly Option[])[]): Generator<readonly Option[]> {
+  const [first, ...rest] = places;
+  if (first === undefined) {
+    yield [];
+    return;
+  }
+  for (const option of first) for (const others of combinations(rest)) yield [option, ...others];
+}
+
+/** Expected trouble of a main-branch shift together with any pilot-branch shift. */
+function weigh(belief: Gaussian, main: Shift): (pilot: Shift) => { trouble: number; topSpread: number } {
+  const { mean, covariance } = belief;
+  const n = OPENINGS.length;
+  const at = (circuit: Circuit): number => FIRST_CIRCUIT + CIRCUITS.indexOf(circuit);
+  const own = CIRCUITS.filter((circuit) => !PILOT_BRANCH.includes(circuit));
+  const [p, s] = [at("pilot"), at("screw")];
+  const cov = (i: number, j: number): number => covariance[i * STATE_SIZE + j]!;
+  const means = new Float64Array(n);
+  const variances = new Float64Array(n);
+  const withPilot = new Float64Array(n);
+  const withScrew = new Float64Array(n);
+  for (let u = 0; u < n; u++) {
+    let m = mean[u]!;
+    let v = cov(u, u);
+    let cp = cov(u, p);
+    let cs = cov(u, s);
+    for (const circuit of own) {
+      const d = main[circuit][u]!;
+      const c = at(circuit);
+      m += d * mean[c]!;
+      v += 2 * d * cov(u, c);
+      for (const other of own) v += d * main[other][u]! * cov(c, at(other));
+      cp += d * cov(c, p);
+      cs += d * cov(c, s);
+    }
+    means[u] = m;
+    variances[u] = v;
+    withPilot[u] = cp;
+    withScrew[u] = cs;
+  }
+  const [pp, ss, ps] = [cov(p, p), cov(s, s), cov(p, s)];
+  return (pilot) => {
+    let trouble = 0;
+    let topSpread = Infinity;
+    for (let u = 0; u < n; u++) {
+      const dp = pilot.pilot[u]!;
+      const ds = pilot.screw[u]!;
+      const m = means[u]! + dp * mean[p]! + ds * mean[s]!;
+      const cross = 2 * (dp * withPilot[u]! + ds * withScrew[u]!);
+      const v = Math.max(0, variances[u]! + cross + dp * dp * pp + 2 * dp * ds * ps + ds * ds * ss);
+      trouble += MINUTES[u]! * expectedLinex(STEEPNESS[u]!, m, v);
+      if (u >= TOP_FROM) topSpread = Math.min(topSpread, (m - LEAN_LIMIT) / Math.sqrt(v));
+    }
+    return { trouble, topSpread };
+  };
+}
+
+/** Expected trouble, in minutes, of one shift under a belief. */
+export function expectedTrouble(belief: Gaussian, shift: Shift): number {
+  return weigh(belief, shift)(shift).trouble;
+}

@@ -1,0 +1,48 @@
+import { signById } from "../belief/signs/all.ts";
+import { type Step, surenessOf } from "./advice.ts";
+import type { Weighing } from "./weighing.ts";
+
+/** The cautions that go with an engine that warned. */
+const CAUTIONS = ["stop-at-knock", "runaway", "hand-over", "makers-manual"];
+
+/**
+ * A stop sign that nobody has answered: seen on a ride or in a test, and no check since then that found or
+ * mended something, or found all sound. It ends tuning. Rule A6.
+ */
+export function stopStep({ story }: Weighing): Step | null {
+  const seen = [
+    ...story.rides.flatMap(({ record, at, reports }) =>
+      reports.filter(({ seen }) => seen).map(({ sign }) => ({ record, at, sign: signById(sign) })),
+    ),
+  ].filter(({ sign }) => sign?.stop);
+  const since = Math.max(story.freshStartAt ?? -Infinity, ...story.checks.map(({ at }) => at));
+  const open = seen.filter(({ at }) => at > since).sort((a, b) => a.at - b.at);
+  const [first] = open;
+  if (first === undefined) return null;
+  return {
+    kind: "stop",
+    id: "stop",
+    title: "Stop: no riding and no jetting until the cause is found",
+    how: [
+      "Shut it off and let it cool. Do not start it again to try.",
+      "Plug out: look for specks, metal and a melted edge, with a light and a magnifier.",
+      "Look through the exhaust port and the plug hole for scuffs on the piston, if you can reach them.",
+      "Check that slide, cable and boots are sound, and that nothing holds the throttle open.",
+      "Hand it to a licensed technician for a pressure test, the timing and a look inside before it runs again.",
+    ],
+    tools: ["plug spanner", "torch", "magnifier"],
+    why: open.map(({ record, sign }) => ({ record, text: sign!.words })),
+    expect:
+      "A cause that can be seen or measured. Note the check and what it found; only then does the tuning go on.",
+    wrongIf: "",
+    undo: "",
+    sure: surenessOf(1),
+    minutes: 30,
+    worth: Infinity,
+    cautions: CAUTIONS,
+    changes: [],
+    situation: null,
+    topThrottle: "stay below 3/4",
+    notes: ["Should it need to run at all before that: a richer main jet first, never a leaner one."],
+  };
+}

@@ -1,0 +1,123 @@
+import { signById } from "../belief/signs/all.ts";
+import { stretchCentre } from "../belief/state.ts";
+import type { Opening } from "../units/quantity.ts";
+import { type Step, surenessOf } from "./advice.ts";
+import type { Check, Test } from "./catalogue.ts";
+import { bandOfStretch, complaints } from "./complaint.ts";
+import { fits, stretchFor } from "./evidence.ts";
+import { at } from "./reasons.ts";
+import type { Candidate } from "./search.ts";
+import { situationKey } from "./situation-key.ts";
+import { type PossibleOutcome, type TestValue, valueOfTest } from "./test-value.ts";
+import { TESTS } from "./tests-on-engine.ts";
+import { topThrottle } from "./top-throttle.ts";
+import type { Weighing } from "./weighing.ts";
+
+/** Tests shown as other ways. */
+const MOST = 4;
+/** Setups that a test's outcome may choose between: the best now, and the best of each kind of change. */
+const SHORTLIST = 40;
+/** What a test of a stretch that nobody complained of still counts for, while another one has trouble. Rule A9. */
+const UNASKED = 0.25;
+/** A wide-open test of this many minutes or more holds the throttle for long, as a plug chop does. */
+const LONG_TEST = 15;
+/** A test is only worth its minutes when this many are saved. */
+const LEAST_GAIN = 1;
+
+/** The tests worth most per minute, as steps. */
+export function testSteps(weighing: Weighing, checks: readonly Check[]): readonly Step[] {
+  const { story, belief, present } = weighing;
+  const shortlist = shortlistOf(weighing.candidates);
+  const troubled = complaints(weighing);
+  const top = topThrottle(belief, present.shift);
+  const valued: { test: Test; opening: Opening | null; value: TestValue }[] = [];
+  for (const test of TESTS) {
+    if (!fits(test.strokes, story.engine.strokes)) continue;
+    if (test.screw !== null && test.screw !== story.now.setup.screw.part?.kind) continue;
+    if (test.wideOpen && !(top === "free" || (top === "seconds only" && test.minutes < LONG_TEST))) continue;
+    const openings = test.openings.length > 0 ? test.openings : [null];
+    for (const opening of openings) {
+      if (alreadyAnswered(weighing, test, opening)) continue;
+      const outcomes = outcomesOf(test, opening);
+      const value = valueOfTest(belief, present.shift, outcomes, shortlist, checks);
+      const asked =
+        troubled.size === 0 ||
+        outcomes.some(({ sign, stretch }) => sign !== null && troubled.has(bandOfStretch(stretch)));
+      const gain = asked ? value.gain : UNASKED * value.gain;
+      if (gain >= LEAST_GAIN) valued.push({ test, opening, value: { ...value, gain } });
+    }
+  }
+  const best = new Map<string, (typeof valued)[number]>();
+  for (const each of valued) {
+    const rival = best.get(each.test.id);
+    if (rival === undefined || each.value.gain > rival.value.gain) best.set(each.test.id, each);
+  }
+  return [...best.values()]
+    .map(({ test, opening, value }) => testStep(test, opening, value))
+    .sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1))
+    .slice(0, MOST);
+}
+
+function outcomesOf(test: Test, opening: Opening | null): readonly PossibleOutcome[] {
+  return test.outcomes.map(({ id, sign: name }) => {
+    const sign = name === null ? null : (signById(name) ?? null);
+    return { id, sign, stretch: sign === null ? [] : stretchFor(sign, opening) };
+  });
+}
+
+/** True when this setup and air already gave an answer of the same group there: asking again is the same evidence. */
+function alreadyAnswered({ story, belief }: Weighing, test: Test, opening: Opening | null): boolean {
+  const here = situationKey(story.now);
+  const outcomes = outcomesOf(test, opening).filter(({ sign }) => sign !== null);
+  return belief.sites.some(({ observation }) => {
+    if (observation.kind === "measured") {
+      const done = story.tests.find(({ record }) => record === observation.record);
+      return done?.test === test.id && situationKey(done.situation) === here;
+    }
+    if (observation.kind !== "sign" || observation.situation !== here) return false;
+    return outcomes.some(
+      ({ sign, stretch }) =>
+        sign!.group === observation.sign.group &&
+        Math.abs(stretchCentre(stretch) - stretchCentre(observation.stretch)) < 0.1,
+    );
+  });
+}
+
+function shortlistOf(candidates: readonly Candidate[]): readonly Candidate[] {
+  const chosen = new Map<string, Candidate>();
+  for (const candidate of candidates) {
+    const kind = candidate.changes.join("+");
+    if (!chosen.has(kind)) chosen.set(kind, candidate);
+  }
+  const list = [...chosen.values()];
+  for (const candidate of candidates) {
+    if (list.length >= SHORTLIST) break;
+    if (!list.includes(candidate)) list.push(candidate);
+  }
+  return list;
+}
+
+function testStep(test: Test, opening: Opening | null, value: TestValue): Step {
+  const likeliest = [...value.outcomes].sort((a, b) => b.probability - a.probability)[0];
+  const words = (id: string | undefined): string =>
+    test.outcomes.find((outcome) => outcome.id === id)?.words ?? "";
+  return {
+    kind: "test",
+    id: test.id,
+    title: opening === null || test.openings.length < 2 ? test.words : `${test.words}, ${at(opening)}`,
+    how: test.steps,
+    tools: test.tools,
+    why: [],
+    expect: `I would guess: ${words(likeliest?.id).toLowerCase()} (about ${Math.round((likeliest?.probability ?? 0) * 10)} in ten). Each answer leads on to another step.`,
+    wrongIf: "",
+    undo: "Put back whatever you moved for the test.",
+    sure: surenessOf(likeliest?.probability ?? 0),
+    minutes: test.minutes,
+    worth: value.gain / test.minutes,
+    cautions: test.cautions,
+    changes: [],
+    situation: null,
+    topThrottle: "free",
+    notes: [],
+  };
+}

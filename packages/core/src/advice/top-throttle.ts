@@ -1,0 +1,31 @@
+import type { Belief } from "../belief/believe.ts";
+import { chanceBelow } from "../belief/reading.ts";
+import type { Shift } from "../units/circuit.ts";
+import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, LEAN_LIMIT, TOP } from "./loss.ts";
+
+/** How 3/4 to full throttle may be used with a setup, from the chance that it is leaner than the limit there. Rule A3. */
+export type TopThrottle = "free" | "seconds only" | "stay below 3/4";
+
+/** The largest chance, from 3/4 to full, of being leaner than the limit. */
+export const leanChanceAtTop = (belief: Belief, shift: Shift): number =>
+  Math.max(...TOP.map((opening) => chanceBelow(belief, shift, opening, LEAN_LIMIT)));
+
+export function topThrottle(belief: Belief, shift: Shift): TopThrottle {
+  const chance = leanChanceAtTop(belief, shift);
+  if (chance <= LEAN_CHANCE) return "free";
+  return chance <= LEAN_CHANCE_FOR_SECONDS ? "seconds only" : "stay below 3/4";
+}
+
+/** The sentence that goes with it; none when the top is free. */
+export function topThrottleText(top: TopThrottle): readonly string[] {
+  switch (top) {
+    case "free":
+      return [];
+    case "seconds only":
+      return [
+        "The top is not proved yet: a few seconds at 3/4 or more, no longer, and off the throttle at the first ping.",
+      ];
+    case "stay below 3/4":
+      return ["The top may be lean: stay below 3/4 throttle."];
+  }
+}
