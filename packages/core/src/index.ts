@@ -1,5 +1,14 @@
 // The only door of the package: every public name, by folder. No `export *`.
 
+// advice
+export type {
+  Advice,
+  PartChange,
+  Reason,
+  Step,
+  Sureness,
+  Suspect,
+} from "./advice/advice.ts";
 // the case that records are replayed into
 export type {
   BikeCase,
@@ -12,11 +21,14 @@ export type {
   TestResult,
   Verdict,
 } from "./advice/case.ts";
-// advice
 export type { Caution, Check, Test } from "./advice/catalogue.ts";
 export { CAUTIONS, cautionById } from "./advice/cautions.ts";
+export { turnsText } from "./advice/change-words.ts";
 export { CHECKS, checkById } from "./advice/checks.ts";
+export type { LeftOut } from "./advice/evidence.ts";
+export { nextStep } from "./advice/next-step.ts";
 export { TESTS, testById } from "./advice/tests-on-engine.ts";
+export type { TopThrottle } from "./advice/top-throttle.ts";
 // air
 export type { AirDoubt, AirEstimate, MeasuredAir } from "./air/air-estimate.ts";
 export { estimateAir } from "./air/air-estimate.ts";
@@ -82,13 +94,38 @@ export { oilPerFuel, oilShareOfMix, oilText, oilToMeasure, oilTraps } from "./fu
 export { readOil } from "./fuel/read-oil.ts";
 export type { FuelShares, ViscosityRatio } from "./fuel/viscosity.ts";
 export { viscosityRatio } from "./fuel/viscosity.ts";
-export type { MeteringRefusal } from "./metering/comparable.ts";
 // metering
+export type { AirLookup } from "./metering/air-lookup.ts";
+export { usualAir } from "./metering/air-lookup.ts";
+export type { AltitudeChart, ChartCell, ChartOptions } from "./metering/altitude-chart.ts";
+export { altitudeChart } from "./metering/altitude-chart.ts";
+export type { MeteringRefusal } from "./metering/comparable.ts";
 export type { Comparison, ComparisonNote, OpeningComparison } from "./metering/compare.ts";
 export { compare, totalAt } from "./metering/compare.ts";
+export type { CorrectionRefusal, Corrections, ScaledOpenings } from "./metering/correct-for.ts";
+export { areaFactor, correctFor } from "./metering/correct-for.ts";
+export type { Correction, Remaining } from "./metering/correction.ts";
 export type { Firmness } from "./metering/firmness.ts";
+export type { IntakeRestriction } from "./metering/intake-restriction.ts";
+export { intakeRestriction } from "./metering/intake-restriction.ts";
+export { richSize, scaledJet } from "./metering/main-alone.ts";
+export type { Shares } from "./metering/shares.ts";
+export { shares } from "./metering/shares.ts";
 export { shiftBetween, shiftsFrom } from "./metering/shift.ts";
 export type { Situation } from "./metering/situation.ts";
+export type { Trip, TripOptions, TripPoint, TripRefusal, TripStop } from "./metering/trip.ts";
+export { planTrip } from "./metering/trip.ts";
+export {
+  airFuelRatio,
+  compressibilityFactor,
+  freeVentRichness,
+  lipPressure,
+  orificeArea,
+  orificeDrop,
+  orificeFlow,
+  startSpeed,
+  throatAt,
+} from "./metering/venturi.ts";
 export { log } from "./numerics/elementary.ts";
 // parts
 export type { Bore } from "./parts/bore.ts";
