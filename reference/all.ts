@@ -1,6 +1,7 @@
 import { AIR_CHECKS } from "./air.ts";
 import type { ReferenceCheck } from "./check.ts";
 import { FUEL_CHECKS } from "./fuel.ts";
+import { METERING_CHECKS } from "./metering.ts";
 import { WEATHER_REPORT_CHECKS } from "./weather-report.ts";
 
 /** Every outside check, by topic. A new topic file is added here and nowhere else. */
@@ -8,4 +9,5 @@ export const REFERENCES: readonly { readonly topic: string; readonly checks: rea
   { topic: "air", checks: AIR_CHECKS },
   { topic: "weather report", checks: WEATHER_REPORT_CHECKS },
   { topic: "fuel", checks: FUEL_CHECKS },
+  { topic: "metering", checks: METERING_CHECKS },
 ];

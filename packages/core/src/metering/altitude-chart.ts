@@ -6,7 +6,7 @@ import type { Kelvin, Metre } from "../units/quantity.ts";
 import { type AirLookup, usualAir } from "./air-lookup.ts";
 import type { MeteringRefusal } from "./comparable.ts";
 import { totalAt } from "./compare.ts";
-import { mainAreaFactor, roundedRich, scaledJet } from "./main-alone.ts";
+import { mainNumberFor, richSize } from "./main-alone.ts";
 import { crossing } from "./search.ts";
 import { type Baseline, baselineOf, otherSide, shiftOf } from "./shift.ts";
 import type { Situation } from "./situation.ts";
@@ -46,7 +46,9 @@ export interface ChartOptions {
   readonly air?: AirLookup;
 }
 
-const [CLOSED, HALF, FULL] = [0, OPENINGS.indexOf(OPENINGS[6]!), OPENINGS.length - 1];
+const CLOSED = 0;
+const HALF = 6;
+const FULL = 10;
 const WIDE = [8, 9, 10] as const;
 const SCREW_RANGE = [0.5, 3] as const;
 
@@ -107,10 +109,8 @@ function adviceFor(
 ): Omit<ChartCell, "height" | "temperature"> {
   const unchanged = errorOf({});
   const { main, clip, needle, pilot, screw, body } = setup;
-  const factor = mainAreaFactor(frame, side, FULL, unchanged[FULL]!);
-  const exactMain = main.part === null || factor === null ? null : scaledJet(main.part, factor).number;
-  const chosen =
-    exactMain === null ? null : mains ? roundedRich(exactMain, mains) : Math.ceil(exactMain - 1e-9);
+  const exactMain = main.part && mainNumberFor(frame, side, main.part, FULL, unchanged[FULL]!);
+  const chosen = exactMain === null ? null : richSize(exactMain, mains);
   const withMain = (number: number | null): Partial<Setup> =>
     main.part === null || number === null ? {} : { main: known({ ...main.part, number }) };
 

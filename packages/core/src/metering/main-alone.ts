@@ -23,9 +23,29 @@ export const scaledJet = (jet: Jet, areaFactor: number): Jet => ({
   number: jet.number * (jet.numbering === "flow" ? areaFactor : Math.sqrt(areaFactor)),
 });
 
-/** The smallest size not below the exact number, so never leaner; null when all are smaller. */
-export function roundedRich(exact: number, sizes: readonly number[]): number | null {
+/** Number of the main jet that by itself makes opening number `i` leaner by `richness` (log); null: none can. */
+export function mainNumberFor(
+  frame: Frame,
+  side: Side,
+  jet: Jet,
+  i: number,
+  richness: number,
+): number | null {
+  const factor = mainAreaFactor(frame, side, i, richness);
+  if (factor === null) return null;
+  const { number } = scaledJet(jet, factor);
+  return number >= 5 && number < 2000 ? number : null;
+}
+
+/**
+ * The smallest of the sizes that is not below the exact number, so never leaner; without a list, the next whole
+ * number. Null when all are smaller.
+ */
+export function richSize(exact: number, sizes: readonly number[] | undefined): number | null {
+  if (sizes === undefined) return Math.min(Math.ceil(exact - 1e-9), 1999);
   let best: number | null = null;
-  for (const size of sizes) if (size >= exact * (1 - 1e-12) && (best === null || size < best)) best = size;
+  for (const size of sizes) {
+    if (size >= exact * (1 - 1e-12) && size < 2000 && (best === null || size < best)) best = size;
+  }
   return best;
 }

@@ -1,6 +1,6 @@
 /**
  * Where a continuous function crosses zero between two points, to the last digits; null when it has one sign at
- * both ends.
+ * both ends, or none at one.
  */
 export function crossing(f: (x: number) => number, low: number, high: number): number | null {
   let [a, b] = [low, high];
@@ -8,7 +8,7 @@ export function crossing(f: (x: number) => number, low: number, high: number): n
   if (atLow === 0) return a;
   const atHigh = f(b);
   if (atHigh === 0) return b;
-  if (atLow > 0 === atHigh > 0) return null;
+  if (!(atLow * atHigh < 0)) return null;
   for (let i = 0; i < 60; i++) {
     const middle = (a + b) / 2;
     const value = f(middle);

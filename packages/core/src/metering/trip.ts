@@ -1,3 +1,4 @@
+import { exp } from "../numerics/elementary.ts";
 import { known } from "../parts/known.ts";
 import { OPENINGS } from "../units/opening.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
@@ -5,7 +6,7 @@ import type { Kelvin, Metre } from "../units/quantity.ts";
 import { type AirLookup, usualAir } from "./air-lookup.ts";
 import type { MeteringRefusal } from "./comparable.ts";
 import { totalAt } from "./compare.ts";
-import { mainAreaFactor, roundedRich, scaledJet } from "./main-alone.ts";
+import { mainNumberFor, richSize } from "./main-alone.ts";
 import { crossing } from "./search.ts";
 import { baselineOf, otherSide, shiftOf } from "./shift.ts";
 import type { Situation } from "./situation.ts";
@@ -92,16 +93,14 @@ export function planTrip(
     const shift = shiftOf(frame, side, other.value);
     return accept(OPENINGS.map((_, i) => totalAt(shift, i)));
   };
-  const rounded = (exact: number): number | null =>
-    options.mains ? roundedRich(exact, options.mains) : Math.ceil(exact - 1e-9);
+  const rounded = (exact: number): number | null => richSize(exact, options.mains);
 
   const places: { point: TripPoint; exactMain: number | null; richness: number }[] = [];
   for (const point of points) {
     const error = errorIn(point, jet.number);
     if (!error.ok) return error;
     const richness = error.value[FULL]!;
-    const factor = mainAreaFactor(frame, side, FULL, richness);
-    places.push({ point, richness, exactMain: factor === null ? null : scaledJet(jet, factor).number });
+    places.push({ point, richness, exactMain: mainNumberFor(frame, side, jet, FULL, richness) });
   }
   const deciding = places.reduce((a, b) => (b.richness < a.richness ? b : a));
   if (deciding.exactMain === null) {
@@ -155,7 +154,7 @@ export function planTrip(
 }
 
 const richLean = (logRatio: number): string => {
-  const percent = Math.round(100 * Math.abs(logRatio));
+  const percent = Math.round(100 * Math.abs(exp(logRatio) - 1));
   return percent === 0 ? "right" : `${percent} % ${logRatio > 0 ? "rich" : "lean"}`;
 };
 
