@@ -2,13 +2,13 @@ import { exp, log } from "../numerics/elementary.ts";
 import { OPENINGS } from "../units/opening.ts";
 import { FAULTS, type FaultId } from "./catalogue.ts";
 import { checkedFaults } from "./checked-faults.ts";
-import { type Propagated, propagate, type Stand } from "./expectation-propagation.ts";
 import type { Checked, Observation } from "./observation.ts";
+import type { Stand } from "./precision-form.ts";
 import type { Gaussian } from "./prior.ts";
-import { factorUnder, type Site } from "./site.ts";
+import type { Site } from "./site.ts";
 import { sitesFrom } from "./sites.ts";
-import { splitAlong } from "./split.ts";
 import { STATE_SIZE } from "./state.ts";
+import { logSum, weigh } from "./weighing.ts";
 
 /** One fault, or none, with the mixture on one side or the other: a Gaussian with its weight. */
 export interface BeliefPart {
@@ -44,8 +44,8 @@ export interface BeliefInput {
   readonly observations: readonly Observation[];
 }
 
-/** Parts lighter than this against the heaviest are not worked out on their own. */
-const NEGLIGIBLE = 1e-4;
+/** A part below this probability need not be still for the whole to count as converged. */
+const LIGHT = 0.01;
 
 /** The mean mixture error over all openings: the direction in which rich and lean readings part. */
 const COMMON = Float64Array.from({ length: STATE_SIZE }, (_, i) =>
@@ -61,52 +61,19 @@ const COMMON = Float64Array.from({ length: STATE_SIZE }, (_, i) =>
 export function believe({ prior, faultPriors, observations }: BeliefInput): Belief {
   const checked = checkedFaults(observations.filter((o): o is Checked => o.kind === "checked"));
   const sites = sitesFrom(observations, checked.presentAt);
-  const directions = sites.map((site) => site.along);
-  const run = (part: Gaussian, fault: FaultId | null, start: readonly Stand[] | null): Propagated =>
-    propagate(
-      part,
-      directions,
-      sites.map((site) => factorUnder(site, fault)),
-      start,
-    );
-
   const considered = FAULTS.filter((fault) => (faultPriors[fault] ?? 0) > 0);
   const soundPrior = 1 - considered.reduce((sum, fault) => sum + faultPriors[fault]!, 0);
   if (!(soundPrior > 0))
     throw new RangeError(`Fault priors must sum to less than 1; a sound engine gets ${soundPrior}`);
-
-  const whole = run(prior, null, null);
-  const split = splitAlong(prior, COMMON).map((part) => {
-    const sound = run(part.prior, null, whole.stands);
-    return { part, sound, logWeight: log(part.weight) + sound.logEvidence };
-  });
-  const heaviest = split.reduce((best, each) => (each.logWeight > best.logWeight ? each : best));
-  const kept = split.filter(({ logWeight }) => logWeight > heaviest.logWeight + log(NEGLIGIBLE));
-
-  const weighed: { fault: FaultId | null; result: Propagated; logWeight: number }[] = [];
-  for (const { sound, logWeight } of kept) {
-    weighed.push({ fault: null, result: sound, logWeight: log(soundPrior) + logWeight });
-  }
-  const soundTop = log(soundPrior) + heaviest.logWeight;
-  for (const fault of considered) {
-    const logPrior = log(faultPriors[fault]!) + checked.logWeight(fault);
-    const altered = sites.some((site) => site.faults.has(fault));
-    const first = altered ? run(heaviest.part.prior, fault, heaviest.sound.stands) : heaviest.sound;
-    const gain = first.logEvidence - heaviest.sound.logEvidence;
-    for (const each of split) {
-      const hopeless = logPrior + gain + each.logWeight < soundTop + log(NEGLIGIBLE) - 2;
-      if (hopeless && each !== heaviest) continue;
-      const result =
-        each === heaviest ? first : altered ? run(each.part.prior, fault, each.sound.stands) : each.sound;
-      weighed.push({ fault, result, logWeight: logPrior + log(each.part.weight) + result.logEvidence });
-    }
-  }
-  const top = Math.max(...weighed.map(({ logWeight }) => logWeight));
-  const weights = weighed.map(({ logWeight }) => exp(logWeight - top));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const parts = weighed.map(({ fault, result }, i) => ({
+  const suspects = considered.map((fault) => ({
     fault,
-    probability: weights[i]! / total,
+    logPrior: log(faultPriors[fault]!) + checked.logWeight(fault),
+  }));
+  const weighed = weigh(prior, sites, [{ fault: null, logPrior: log(soundPrior) }, ...suspects], COMMON);
+  const total = logSum(weighed.map(({ logWeight }) => logWeight));
+  const parts = weighed.map(({ fault, result, logWeight }) => ({
+    fault,
+    probability: exp(logWeight - total),
     gaussian: result.posterior,
     stands: result.stands,
   }));
@@ -120,9 +87,7 @@ export function believe({ prior, faultPriors, observations }: BeliefInput): Beli
     overall: collapse(parts),
     sites,
     openFaults: checked.open,
-    converged: weighed.every(
-      ({ result, logWeight }) => result.converged || logWeight < top + log(NEGLIGIBLE),
-    ),
+    converged: weighed.every(({ result, logWeight }) => result.converged || logWeight < total + log(LIGHT)),
   };
 }
 

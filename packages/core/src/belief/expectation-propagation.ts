@@ -1,6 +1,7 @@
 import { log } from "../numerics/elementary.ts";
-import { cholesky, inverseFromCholesky, multiplyInto, solveWithCholesky } from "../numerics/matrix.ts";
-import { type Factor, tilt } from "./factor.ts";
+import { type Factor, type Tilted, tiltInto } from "./factor.ts";
+import { absorb, look, type MovingGaussian, movingGaussian, type Sight } from "./moving-gaussian.ts";
+import { multiplied, type Prepared, type Stand } from "./precision-form.ts";
 import type { Gaussian } from "./prior.ts";
 
 /**
@@ -9,192 +10,186 @@ import type { Gaussian } from "./prior.ts";
  * evidence C. E. Rasmussen and C. K. I. Williams, Gaussian Processes for Machine Learning (2006), sections
  * 3.6 and 3.7 [both from memory]. Checked against importance sampling in believe.slow.test.ts.
  */
-
-/** A Gaussian stand-in for one factor along its direction: exp(shift·s − ½·precision·s²). */
-export interface Stand {
-  precision: number;
-  shift: number;
-}
-
 export interface Propagated {
+  readonly prior: Prepared;
   readonly posterior: Gaussian;
   readonly stands: readonly Stand[];
+  /** log of the constant that gives each stand-in the same mass as its factor in its surroundings. */
+  readonly constants: Float64Array;
   /** Natural log of the evidence of all factors together. */
   readonly logEvidence: number;
   readonly sweeps: number;
   readonly converged: boolean;
+  /** False when stand-ins took away more than the prior holds: then the rest means nothing. */
+  readonly proper: boolean;
+}
+
+export interface Start {
+  /** What is known already: a nearby problem of the same sites. Changes the way there, not the end. */
+  readonly from?: Propagated;
+  /** Indices of the sites to visit; the others keep what they have in `from`. All when left out. */
+  readonly only?: readonly number[];
+  readonly maxSweeps?: number;
+  /** True: stand-ins only ever add precision. Always ends well, but two-sided evidence comes out too narrow. */
+  readonly careful?: boolean;
 }
 
 const MAX_SWEEPS = 60;
-/** A sweep that moves no site's mean by more than this many of its standard deviations is the last. */
-const STILL = 1e-5;
+/** A sweep that moves no site's mean or width by more than this many of its standard deviations is the last. */
+const STILL = 1e-3;
+/** A sweep that moves more than this part of the one before shortens the steps of the next. */
+const SLOW = 0.8;
+const LEAST_STEP = 0.4;
+/** No visit takes away more than this part of the precision along its direction. */
+const WIDEST_STEP = 0.3;
+/** Sweeps between fresh multiplications, against rounding. */
+const FRESH = 10;
 
-/** log of the integral of exp(shift·s − ½·precision·s²), up to a constant that cancels. */
-const logMass = (precision: number, shift: number): number =>
-  -0.5 * log(precision) + (0.5 * shift * shift) / precision;
-
-interface Work {
-  readonly n: number;
-  readonly mean: Float64Array;
-  readonly covariance: Float64Array;
-  readonly along: Float64Array;
+/** Things written to again and again. */
+interface Bench {
+  moving: MovingGaussian;
+  readonly cavity: Cavity;
+  readonly tilted: Tilted;
 }
 
-/** Adds a factor exp(shift·s − ½·precision·s²) along a direction; `reach` is covariance·direction. */
-function addStand(work: Work, variance: number, at: number, precision: number, shift: number): void {
-  const { n, mean, covariance, along: reach } = work;
-  const widen = 1 + precision * variance;
-  const pull = (shift - precision * at) / widen;
-  const shrink = precision / widen;
-  for (let i = 0; i < n; i++) {
-    const r = reach[i]!;
-    mean[i] = mean[i]! + r * pull;
-    const row = i * n;
-    const scaled = r * shrink;
-    for (let j = 0; j < n; j++) covariance[row + j] = covariance[row + j]! - scaled * reach[j]!;
+/** Posterior of a Gaussian prior and factors along directions; careful where it must be. */
+export function propagate(
+  prior: Prepared,
+  sights: readonly Sight[],
+  factors: readonly Factor[],
+  start: Start = {},
+): Propagated {
+  const free = iterate(prior, sights, factors, start);
+  const settled = free.converged || start.maxSweeps !== undefined;
+  if (free.proper && settled) return free;
+  return iterate(prior, sights, factors, { careful: true });
+}
+
+function iterate(
+  prior: Prepared,
+  sights: readonly Sight[],
+  factors: readonly Factor[],
+  { from, only = [...sights.keys()], maxSweeps = MAX_SWEEPS, careful = false }: Start = {},
+): Propagated {
+  const stands: Stand[] = sights.map((_, i) => ({ ...(from?.stands[i] ?? firstStand(factors[i]!)) }));
+  const samePrior = from !== undefined && from.prior === prior;
+  const bench: Bench = {
+    moving: movingGaussian(samePrior ? from.posterior : multiplied(prior, sights, stands).gaussian),
+    cavity: { precision: 0, centre: 0 },
+    tilted: { mass: 0, mean: 0, variance: 0 },
+  };
+  const widest = sights.map((sight) => widestAlong(prior.gaussian, sight));
+  let sweeps = 0;
+  let last = Infinity;
+  let damping = 1;
+  let converged = only.length === 0;
+  while (!converged && sweeps < maxSweeps) {
+    let moved = 0;
+    for (const i of only) {
+      const by = visit(bench, sights[i]!, factors[i]!, stands[i]!, damping, widest[i]!, careful);
+      if (by > moved) moved = by;
+    }
+    sweeps++;
+    converged = moved < STILL * damping;
+    if (moved > SLOW * last && damping > LEAST_STEP) damping *= 0.7;
+    else if (moved < 0.5 * last) damping = Math.min(1, damping * 1.3);
+    last = moved;
+    if (!converged && sweeps % FRESH === 0)
+      bench.moving = movingGaussian(multiplied(prior, sights, stands).gaussian);
   }
+  const { gaussian, logMass } = multiplied(prior, sights, stands);
+  bench.moving = movingGaussian(gaussian);
+  const constants = from?.constants.slice() ?? new Float64Array(sights.length);
+  for (const i of only) constants[i] = logConstant(bench, sights[i]!, factors[i]!, stands[i]!, widest[i]!);
+  let logEvidence = logMass - prior.logMass;
+  for (let i = 0; i < constants.length; i++) logEvidence += constants[i]!;
+  const proper = only.every((i) => Number.isFinite(constants[i]!));
+  return { prior, posterior: gaussian, stands, constants, logEvidence, sweeps, converged, proper };
+}
+
+/** Where to start: a reading is trusted until the rest speaks against it, all else says nothing yet. */
+function firstStand({ bumps: [bump] }: Factor): Stand {
+  if (bump === undefined) return { precision: 0, shift: 0 };
+  const precision = 1 / (bump.sd * bump.sd);
+  return { precision, shift: precision * bump.at };
+}
+
+/** A bound on the variance of a prior along a direction, four times over: no surroundings are wider than that. */
+function widestAlong({ mean, covariance }: Gaussian, { along, places }: Sight): number {
+  let sd = 0;
+  for (const k of places) sd += Math.abs(along[k]!) * Math.sqrt(covariance[k * mean.length + k]!);
+  return Math.max(4 * sd * sd, 1e-12);
+}
+
+/** What surrounds a site, its own stand-in taken out, as a Gaussian along its direction. */
+interface Cavity {
+  precision: number;
+  centre: number;
 }
 
 /**
- * Posterior of a Gaussian prior and factors along directions.
- * @param start stand-ins to start from, such as those of a nearby problem; changes the way there, and the
- * result only within the stopping tolerance
+ * Fills in what surrounds a site. Other stand-ins can take away more than the prior holds for a while: then
+ * the surroundings are as wide as makes sense, and near the middle.
  */
-export function propagate(
-  prior: Gaussian,
-  directions: readonly Float64Array[],
-  factors: readonly Factor[],
-  start: readonly Stand[] | null = null,
-): Propagated {
-  const n = prior.mean.length;
-  const priorLower = cholesky(prior.covariance, n);
-  const priorPrecision = inverseFromCholesky(priorLower, n);
-  const priorShift = solveWithCholesky(priorLower, n, prior.mean);
-  const stands: Stand[] = directions.map((_, i) => ({
-    precision: start?.[i]?.precision ?? 0,
-    shift: start?.[i]?.shift ?? 0,
-  }));
-  let { mean, covariance, lower } = rebuild(n, priorPrecision, priorShift, directions, stands);
-  const work: Work = { n, mean, covariance, along: new Float64Array(n) };
-  let sweeps = 0;
-  let converged = directions.length === 0;
-  while (!converged && sweeps < MAX_SWEEPS) {
-    const damping = sweeps < 8 ? 1 : sweeps < 25 ? 0.6 : 0.3;
-    let moved = 0;
-    for (let i = 0; i < directions.length; i++)
-      moved = Math.max(moved, visit(work, directions[i]!, factors[i]!, stands[i]!, damping));
-    sweeps++;
-    converged = moved < STILL;
-    ({ mean, covariance, lower } = rebuild(n, priorPrecision, priorShift, directions, stands));
-    work.mean.set(mean);
-    work.covariance.set(covariance);
+function surround(cavity: Cavity, { variance, at }: MovingGaussian, stand: Stand, widest: number): Cavity {
+  const precision = 1 / variance - stand.precision;
+  if (precision * widest > 1) {
+    cavity.precision = precision;
+    cavity.centre = (at / variance - stand.shift) / precision;
+  } else {
+    const away = (stand.precision * at - stand.shift) * widest;
+    const most = Math.sqrt(widest);
+    cavity.precision = 1 / widest;
+    cavity.centre = at + Math.min(most, Math.max(-most, away));
   }
-  const logEvidence =
-    gaussianLogMass(n, lower, mean, shiftOf(n, priorShift, directions, stands)) -
-    gaussianLogMass(n, cholesky(priorPrecision, n), prior.mean, priorShift) +
-    standNormalisers(work, directions, factors, stands);
-  return { posterior: { mean, covariance }, stands, logEvidence, sweeps, converged };
+  return cavity;
 }
 
 /** One site: take its stand-in out, put the true factor in, match mean and variance. Gives the move. */
-function visit(work: Work, direction: Float64Array, factor: Factor, stand: Stand, damping: number): number {
-  const { n, mean, covariance, along: reach } = work;
-  multiplyInto(reach, covariance, n, direction);
-  let variance = 0;
-  let at = 0;
-  for (let i = 0; i < n; i++) {
-    variance += direction[i]! * reach[i]!;
-    at += direction[i]! * mean[i]!;
-  }
+function visit(
+  { moving, cavity, tilted }: Bench,
+  sight: Sight,
+  factor: Factor,
+  stand: Stand,
+  damping: number,
+  widest: number,
+  careful: boolean,
+): number {
+  look(moving, sight);
+  const { variance, at } = moving;
   if (!(variance > 1e-14)) return 0;
-  const cavityPrecision = 1 / variance - stand.precision;
-  if (!(cavityPrecision > 1e-9)) return 0;
-  const cavityShift = at / variance - stand.shift;
-  const tilted = tilt(factor, cavityShift / cavityPrecision, 1 / cavityPrecision);
-  if (!(tilted.variance > 0) || !(tilted.mass > 0)) return 0;
-  const precision = damping * (1 / tilted.variance - cavityPrecision - stand.precision);
-  const shift = damping * (tilted.mean / tilted.variance - cavityShift - stand.shift);
-  if (1 + precision * variance < 1e-3) return 0; // would leave no proper Gaussian: wait for the next sweep
-  addStand(work, variance, at, precision, shift);
+  surround(cavity, moving, stand, widest);
+  tiltInto(tilted, factor, cavity.centre, 1 / cavity.precision);
+  const target = 1 / tilted.variance - cavity.precision;
+  const kept = careful ? Math.max(0, target) : target;
+  const wanted = kept - stand.precision;
+  const widening = -wanted * variance;
+  const step = widening > WIDEST_STEP ? (damping * WIDEST_STEP) / widening : damping;
+  const precision = step * wanted;
+  const shift =
+    step * (tilted.mean * (cavity.precision + kept) - cavity.precision * cavity.centre - stand.shift);
+  absorb(moving, precision, shift);
   stand.precision += precision;
   stand.shift += shift;
   const width = Math.sqrt(variance);
-  return Math.abs(tilted.mean - at) / width + Math.abs(Math.sqrt(tilted.variance) - width) / width;
+  return width * Math.abs(shift - precision * at) + variance * Math.abs(precision);
 }
 
-function shiftOf(
-  n: number,
-  priorShift: Float64Array,
-  directions: readonly Float64Array[],
-  stands: readonly Stand[],
-): Float64Array {
-  const shift = Float64Array.from(priorShift);
-  directions.forEach((direction, i) => {
-    for (let k = 0; k < n; k++) shift[k] = shift[k]! + stands[i]!.shift * direction[k]!;
-  });
-  return shift;
-}
-
-/** The posterior afresh from prior and stand-ins, so that rounding never builds up. */
-function rebuild(
-  n: number,
-  priorPrecision: Float64Array,
-  priorShift: Float64Array,
-  directions: readonly Float64Array[],
-  stands: readonly Stand[],
-): { mean: Float64Array; covariance: Float64Array; lower: Float64Array } {
-  const precision = Float64Array.from(priorPrecision);
-  directions.forEach((direction, i) => {
-    const weight = stands[i]!.precision;
-    for (let r = 0; r < n; r++) {
-      const scaled = weight * direction[r]!;
-      if (scaled === 0) continue;
-      for (let c = 0; c < n; c++) precision[r * n + c] = precision[r * n + c]! + scaled * direction[c]!;
-    }
-  });
-  const lower = cholesky(precision, n);
-  const mean = solveWithCholesky(lower, n, shiftOf(n, priorShift, directions, stands));
-  return { mean, covariance: inverseFromCholesky(lower, n), lower };
-}
-
-/** log ∫ exp(shift·x − ½ xᵀ·precision·x) dx up to a constant, from the triangle of the precision. */
-function gaussianLogMass(
-  n: number,
-  lower: Float64Array,
-  mean: ArrayLike<number>,
-  shift: Float64Array,
+/** log of the mass of the factor in its surroundings less that of its stand-in there. */
+function logConstant(
+  { moving, cavity, tilted }: Bench,
+  sight: Sight,
+  factor: Factor,
+  stand: Stand,
+  widest: number,
 ): number {
-  let sum = 0;
-  for (let i = 0; i < n; i++) sum += 0.5 * mean[i]! * shift[i]! - log(lower[i * n + i]!);
-  return sum;
-}
-
-/** Σ log of the constant that gives each stand-in the same mass as its factor in the cavity. */
-function standNormalisers(
-  work: Work,
-  directions: readonly Float64Array[],
-  factors: readonly Factor[],
-  stands: readonly Stand[],
-): number {
-  const { n, mean, covariance, along: reach } = work;
-  let sum = 0;
-  for (let i = 0; i < directions.length; i++) {
-    const direction = directions[i]!;
-    multiplyInto(reach, covariance, n, direction);
-    let variance = 0;
-    let at = 0;
-    for (let k = 0; k < n; k++) {
-      variance += direction[k]! * reach[k]!;
-      at += direction[k]! * mean[k]!;
-    }
-    const stand = stands[i]!;
-    if (!(variance > 1e-14)) continue;
-    const precision = 1 / variance;
-    const cavityPrecision = precision - stand.precision;
-    if (!(cavityPrecision > 1e-9)) continue;
-    const cavityShift = at * precision - stand.shift;
-    const { mass } = tilt(factors[i]!, cavityShift / cavityPrecision, 1 / cavityPrecision);
-    sum += log(mass) - logMass(precision, at * precision) + logMass(cavityPrecision, cavityShift);
-  }
-  return sum;
+  look(moving, sight);
+  if (!(moving.variance > 1e-14)) return 0;
+  if (!((1 / moving.variance - stand.precision) * widest > 1)) return Number.NaN;
+  const { precision, centre } = surround(cavity, moving, stand, widest);
+  const { mass } = tiltInto(tilted, factor, centre, 1 / precision);
+  const both = precision + stand.precision;
+  const shift = precision * centre + stand.shift;
+  const half = 0.5 * ((shift * shift) / both - precision * centre * centre);
+  return log(mass * Math.sqrt(both / precision)) - half;
 }

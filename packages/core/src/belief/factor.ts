@@ -1,5 +1,5 @@
 import { exp } from "../numerics/elementary.ts";
-import { normalCumulative, normalDensity } from "../numerics/normal.ts";
+import { cumulativeFrom, normalCumulative, normalDensity, ROOT_TWO_PI } from "../numerics/normal.ts";
 
 /**
  * A likelihood along one direction of the state, as a constant plus smooth steps plus bumps:
@@ -34,21 +34,26 @@ export function factorValue(factor: Factor, s: number): number {
 
 export interface Tilted {
   /** ∫ N(s; mean, variance) t(s) ds. */
-  readonly mass: number;
-  readonly mean: number;
-  readonly variance: number;
+  mass: number;
+  mean: number;
+  variance: number;
 }
 
 /** Mass, mean and variance of the Gaussian times the factor. */
-export function tilt(factor: Factor, mean: number, variance: number): Tilted {
+export const tilt = (factor: Factor, mean: number, variance: number): Readonly<Tilted> =>
+  tiltInto({ mass: 0, mean: 0, variance: 0 }, factor, mean, variance);
+
+/** The same, written into an object that is used again and again. */
+export function tiltInto(into: Tilted, factor: Factor, mean: number, variance: number): Tilted {
   let mass = factor.constant;
   let first = 0;
   let second = factor.constant * variance;
   for (const { height, at, width } of factor.steps) {
     const wide = Math.sqrt(width * width + variance);
     const b = (mean - at) / wide;
-    const under = normalCumulative(b);
-    const density = normalDensity(b);
+    const tail = exp(-0.5 * b * b);
+    const under = cumulativeFrom(b, tail);
+    const density = tail / ROOT_TWO_PI;
     mass += height * under;
     first += (height * variance * density) / wide;
     second += height * (variance * under - (variance * variance * b * density) / (wide * wide));
@@ -63,7 +68,10 @@ export function tilt(factor: Factor, mean: number, variance: number): Tilted {
     second += m * (variance * (1 - gain) + gain * gain * apart * apart);
   }
   const shift = first / mass;
-  return { mass, mean: mean + shift, variance: second / mass - shift * shift };
+  into.mass = mass;
+  into.mean = mean + shift;
+  into.variance = second / mass - shift * shift;
+  return into;
 }
 
 /** scale·factor + offset. */

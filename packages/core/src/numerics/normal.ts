@@ -1,6 +1,6 @@
 import { exp } from "./elementary.ts";
 
-const ROOT_TWO_PI = 2.5066282746310002;
+export const ROOT_TWO_PI = 2.5066282746310002;
 
 /** Density of the standard normal distribution at x. */
 export const normalDensity = (x: number): number => exp(-0.5 * x * x) / ROOT_TWO_PI;
@@ -11,10 +11,12 @@ export const normalDensity = (x: number): number => exp(-0.5 * x * x) / ROOT_TWO
  * "Better approximations to cumulative normal functions" (2005) [coefficients from memory; checked in
  * reference/ against printed tables and a statistics package]. Absolute error below 1e-14.
  */
-export function normalCumulative(x: number): number {
+export const normalCumulative = (x: number): number => cumulativeFrom(x, exp(-0.5 * x * x));
+
+/** The same, where exp(-x²/2) is known already. */
+export function cumulativeFrom(x: number, tail: number): number {
   const a = Math.abs(x);
   if (a > 37) return x > 0 ? 1 : 0;
-  const tail = exp(-0.5 * a * a);
   let lower: number;
   if (a < 7.07106781186547) {
     let top = 3.52624965998911e-2 * a + 0.700383064443688;

@@ -1,0 +1,114 @@
+import { exp, log } from "../numerics/elementary.ts";
+import type { FaultId } from "./catalogue.ts";
+import { type Reading, waysToRead } from "./doubtful-readings.ts";
+import { type Propagated, propagate } from "./expectation-propagation.ts";
+import type { Factor } from "./factor.ts";
+import { type Sight, sightOf } from "./moving-gaussian.ts";
+import { moved, type Prepared, prepare } from "./precision-form.ts";
+import type { Gaussian } from "./prior.ts";
+import { factorUnder, type Site } from "./site.ts";
+import { splitAlong } from "./split.ts";
+
+/** A fault with the log of what speaks for it outside the sites: its prior and the checks. */
+export interface Suspect {
+  readonly fault: FaultId | null;
+  readonly logPrior: number;
+}
+
+/** One hypothesis on one slice of the prior, and the log of its weight; weights are not scaled yet. */
+export interface Weighed {
+  readonly fault: FaultId | null;
+  readonly result: Propagated;
+  readonly logWeight: number;
+}
+
+/** A slice of a fault that holds less than this share of the whole belief, at a guess, is left out. */
+const NEGLIGIBLE = 2e-4;
+/** A share of the whole belief up to which a rough reckoning of a slice will do. */
+const ROUGH_WILL_DO = 0.003;
+/** Sweeps over the altered sites alone, and over all sites for a starting point. */
+const ROUGH_SWEEPS = 6;
+const STARTING_SWEEPS = 4;
+
+interface Slice {
+  readonly way: Reading;
+  readonly prior: Prepared;
+  readonly logWeight: number;
+  readonly sound: Propagated;
+}
+
+/**
+ * Evidence and posterior for each suspect on each slice of the prior along a direction. A fault is first
+ * reckoned from the sound engine's result, visiting only the sites that it alters; what is more than
+ * negligible after that is then worked out in full.
+ */
+export function weigh(
+  prior: Gaussian,
+  sites: readonly Site[],
+  suspects: readonly Suspect[],
+  along: Float64Array,
+): readonly Weighed[] {
+  const sights = sites.map((site) => sightOf(site.along));
+  const slices = sliced(prior, sites, sights, along);
+  const heaviest = slices.reduce((best, each) => (each.logWeight > best.logWeight ? each : best));
+  const rough = (fault: FaultId | null, { prior, sound, way }: Slice): Propagated => {
+    const altered = fault === null ? [] : [...sites.keys()].filter((i) => sites[i]!.faults.has(fault));
+    if (altered.length === 0) return sound;
+    const factors = factorsOf(sites, fault, way);
+    return propagate(prior, sights, factors, { from: sound, only: altered, maxSweeps: ROUGH_SWEEPS });
+  };
+  // On the heaviest slice first: what a fault gains there, it gains about everywhere.
+  const first = suspects.map(({ fault, logPrior }) => {
+    const result = rough(fault, heaviest);
+    return { fault, logPrior, result, gain: result.logEvidence - heaviest.sound.logEvidence };
+  });
+  const guess = (suspect: { logPrior: number; gain: number }, slice: Slice): number =>
+    suspect.logPrior + suspect.gain + slice.logWeight;
+  const floor =
+    logSum(first.flatMap((suspect) => slices.map((slice) => guess(suspect, slice)))) + log(NEGLIGIBLE);
+  const weighed = first.flatMap((suspect) =>
+    slices
+      .filter((slice) => slice === heaviest || guess(suspect, slice) > floor)
+      .map((slice) => {
+        const result = slice === heaviest ? suspect.result : rough(suspect.fault, slice);
+        const logWeight = suspect.logPrior + slice.logWeight + result.logEvidence - slice.sound.logEvidence;
+        return { fault: suspect.fault, result, logWeight, slice };
+      }),
+  );
+  const total = logSum(weighed.map(({ logWeight }) => logWeight));
+  return weighed.map(({ fault, result, logWeight, slice }) => {
+    if (result === slice.sound || logWeight < total + log(ROUGH_WILL_DO)) return { fault, result, logWeight };
+    const full = propagate(slice.prior, sights, factorsOf(sites, fault, slice.way), { from: result });
+    return { fault, result: full, logWeight: logWeight + full.logEvidence - result.logEvidence };
+  });
+}
+
+/** The prior in slices along a direction, each with the sound engine's result; weights include that evidence. */
+function sliced(
+  prior: Gaussian,
+  sites: readonly Site[],
+  sights: readonly Sight[],
+  along: Float64Array,
+): readonly Slice[] {
+  const factors = factorsOf(sites, null, new Map());
+  const whole = propagate(prepare(prior), sights, factors, { maxSweeps: STARTING_SWEEPS });
+  const parts = splitAlong(prior, along);
+  const first = prepare(parts[0]!.prior);
+  const prepared = parts.map((part, i) => (i === 0 ? first : moved(first, part.prior)));
+  return waysToRead(sites, sights, whole).flatMap((way) => {
+    const read = factorsOf(sites, null, way);
+    return parts.map(({ weight }, i) => {
+      const sound = propagate(prepared[i]!, sights, read, { from: whole });
+      return { way, prior: prepared[i]!, sound, logWeight: log(weight) + sound.logEvidence };
+    });
+  });
+}
+
+const factorsOf = (sites: readonly Site[], fault: FaultId | null, way: Reading): readonly Factor[] =>
+  sites.map((site, i) => way.get(i) ?? factorUnder(site, fault));
+
+/** log Σ exp. */
+export function logSum(logs: readonly number[]): number {
+  const top = logs.reduce((best, each) => Math.max(best, each), -Infinity);
+  return top + log(logs.reduce((sum, each) => sum + exp(each - top), 0));
+}
