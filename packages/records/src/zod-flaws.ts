@@ -71,7 +71,11 @@ function likeliest(branches: readonly (readonly Issue[])[], value: unknown): rea
     issues.filter((one) => one.path.length > 0 && valueAt(value, one.path) === undefined).length;
   const depth = (issues: readonly Issue[]): number => Math.max(0, ...issues.map((one) => one.path.length));
   const wrongType = (issues: readonly Issue[]): number =>
-    issues.some((one) => one.path.length === 0 && one.code === "invalid_type") ? 1 : 0;
+    issues.some(
+      (one) => one.path.length === 0 && (one.code === "invalid_type" || one.code === "invalid_value"),
+    )
+      ? 1
+      : 0;
   return [...branches].sort(
     (a, b) =>
       wrongType(a) - wrongType(b) || missing(a) - missing(b) || depth(b) - depth(a) || a.length - b.length,

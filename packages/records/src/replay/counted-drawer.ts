@@ -24,6 +24,12 @@ export function partKey(part: DrawerPart): string {
   }
 }
 
+/** A part with what is told of it later laid over, under the marks it was first written with. */
+function sameWith(before: DrawerPart, later: DrawerPart): DrawerPart {
+  const marks = before.part === "needle" ? { marks: before.marks } : {};
+  return { ...before, ...later, ...marks } as DrawerPart;
+}
+
 /** The drawer, counted from the records in the order of the story. */
 export class CountedDrawer {
   readonly #parts = new Map<string, CountedPart>();
@@ -44,7 +50,7 @@ export class CountedDrawer {
         count = (before?.count ?? 0) - part.count;
         if (count < 0) short.push(part);
       }
-      const told = before === undefined ? part : ({ ...before.part, ...part } as DrawerPart);
+      const told = before === undefined ? part : sameWith(before.part, part);
       this.#parts.set(key, { part: told, count: Math.max(0, count) });
     }
     return short;

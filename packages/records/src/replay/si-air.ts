@@ -98,10 +98,10 @@ const widened = (air: AirState, sd: number): AirState => ({
   relativeSd: Math.sqrt(air.relativeSd * air.relativeSd + sd * sd),
 });
 
-/** How much the weather may have moved between a reading and its use, relative, by the hours between. */
-export function stalenessSd(hours: number): number {
-  if (hours <= FRESH_HOURS) return 0;
-  return hours <= SEASON_HOURS ? OTHER_DAY_SD : OTHER_SEASON_SD;
+/** How much the weather may have moved between a reading and its use, relative, by the milliseconds between. */
+export function stalenessSd(milliseconds: number): number {
+  if (milliseconds <= FRESH_HOURS * HOUR) return 0;
+  return milliseconds <= SEASON_HOURS * HOUR ? OTHER_DAY_SD : OTHER_SEASON_SD;
 }
 
 /** Air at a time, from the record in force; standard air, said so, where there is none that can be used. */
@@ -141,7 +141,7 @@ export function siAir(
     );
   }
   for (const { code, text } of air.value.warnings) warnings.add(code, text, entry.id);
-  const sd = stalenessSd(Math.abs(at - entry.at) / HOUR);
+  const sd = stalenessSd(Math.abs(at - entry.at));
   if (sd === 0) return air.value;
   warnings.add(
     "air-old",

@@ -4,7 +4,7 @@ import type { CaseWarnings } from "./case-warning.ts";
 import type { Description } from "./description.ts";
 import type { FittedSetup } from "./setup-timeline.ts";
 import type { BikeStory, Moment } from "./shop-state.ts";
-import { siAir } from "./si-air.ts";
+import { siAir, stalenessSd } from "./si-air.ts";
 import { type DescribedEngine, siBody } from "./si-engine.ts";
 import { siFuel } from "./si-fuel.ts";
 import type { MeasuredNeedles } from "./si-needle.ts";
@@ -52,8 +52,7 @@ export class Situations {
 
   air(moment: Moment, at: number): AirState {
     const entry = moment.air ?? this.#airSoonAfter(at);
-    const halfDays = entry === null ? 0 : Math.floor(Math.abs(at - entry.at) / AIR_AFTER_MS);
-    const key = entry === null ? "" : `${entry.id} ${Math.min(halfDays, 1000)}`;
+    const key = entry === null ? "" : `${entry.id} ${stalenessSd(Math.abs(at - entry.at))}`;
     const height = this.#context.description.place?.heightM;
     return remembered(this.#airs, key, () => siAir(entry, at, height, this.#warnings));
   }
