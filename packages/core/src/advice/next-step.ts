@@ -26,8 +26,8 @@ import type { Weighing } from "./weighing.ts";
 
 /** Suspects below this are not worth a word. */
 const NAMED_SUSPECT = 0.05;
-/** At this chance a fault is looked for before any change of parts; a quick look is made from the second on. Rule A5. */
-const FAULT_FIRST = 0.5;
+/** At this chance a fault is looked for before anything else; a quick look goes before a change from the second on. Rule A5. */
+const FAULT_FIRST = 0.4;
 const SUSPECT_FIRST = 0.08;
 /** Minutes saved per minute that make a test worth asking for when nothing else pays. */
 const TELLING = 0.3;
@@ -116,31 +116,30 @@ function rank(weighing: Weighing): readonly Step[] {
     if (telling === undefined || ride.id === "confirm") return [ride, ...competing];
     return [telling, ...competing.filter((step) => step !== telling), ride];
   }
-  if (top.kind === "change") {
-    const gate = gateBefore(weighing, top, competing);
-    if (gate !== undefined) return [gate, ...competing.filter((step) => step !== gate), ride];
-  }
+  const gate = top.kind === "check" ? undefined : lookFirst(weighing, top, competing);
+  if (gate !== undefined) return [gate, ...competing.filter((step) => step !== gate), ride];
   return [...competing, ride];
 }
 
 /**
- * The check that goes before a change: of a fault that is likelier than not, or of a suspect that would hide
- * what the change does and is looked at no slower than it is made. Rule A5.
+ * The check that goes before the best step: of a fault that is likely by itself, or, before a change, of a
+ * suspect that would hide what the change does and is looked at no slower than it is made. Rule A5.
  */
-function gateBefore(
+function lookFirst(
   { chances, present, candidates }: Weighing,
-  change: Step,
+  top: Step,
   steps: readonly Step[],
 ): Step | undefined {
-  const candidate = candidates.find(({ situation }) => situation === change.situation)!;
-  const { opening } = mainEffect(present, candidate);
+  const candidate = candidates.find(({ situation }) => situation === top.situation);
+  const opening = candidate === undefined ? null : mainEffect(present, candidate).opening;
   return steps.find((step) => {
     const check = step.kind === "check" ? checkById(step.id) : undefined;
     if (check === undefined) return false;
     return FAULTS.some((fault) => {
       const chance = (check.finds[fault] ?? 0) >= LOOKS_FOR_IT ? (chances[fault] ?? 0) : 0;
       if (chance >= FAULT_FIRST) return true;
-      return chance >= SUSPECT_FIRST && reaches(fault, opening) && check.minutes <= change.minutes;
+      if (opening === null || chance < SUSPECT_FIRST) return false;
+      return reaches(fault, opening) && check.minutes <= top.minutes;
     });
   });
 }

@@ -31,15 +31,27 @@ interface Branch {
   readonly setup: Setup;
   readonly changes: readonly LabourPart[];
   readonly toBuy: readonly LabourPart[];
+  /** The set of parts changed and of parts to buy, as one text; empty for none. */
+  readonly set: string;
   readonly shift: Shift;
+}
+
+function setOf(combination: readonly Option[]): Pick<Branch, "changes" | "toBuy" | "set"> {
+  const changes = combination.flatMap((option) => option.changes);
+  const toBuy = combination.flatMap((option) => option.toBuy);
+  return {
+    changes,
+    toBuy,
+    set: changes.map((part) => `${part}${toBuy.includes(part) ? "!" : ""} `).join(""),
+  };
 }
 
 const PILOT_BRANCH: readonly Circuit[] = ["pilot", "screw"];
 const TOP_FROM = OPENINGS.indexOf(TOP[0]!);
 
 /**
- * Every combination of the options, best first by trouble and minutes together; the setup as it is comes in
- * too. Exact: metering adds the two branches of the carburetor, so each branch is worked out once for its own
+ * Every combination of the options that beats the setup as it is, best first by trouble and minutes together,
+ * with the setup as it is and the best few of each set of parts besides. Exact: metering adds the two branches of the carburetor, so each branch is worked out once for its own
  * combinations and every pair is weighed. Combinations that metering refuses are left out.
  */
 export function searchSetups(
@@ -59,8 +71,7 @@ export function searchSetups(
       if (!shift.ok) continue;
       all.push({
         setup,
-        changes: combination.flatMap((option) => option.changes),
-        toBuy: combination.flatMap((option) => option.toBuy),
+        ...setOf(combination),
         shift: shift.value,
       });
     }
@@ -68,31 +79,85 @@ export function searchSetups(
   };
   const mains = branches(options.mainBranch);
   const pilots = branches(options.pilotBranch);
-  const found: Candidate[] = [];
-  for (const main of mains) {
-    const weighed = weigh(belief, main.shift);
-    for (const pilot of pilots) {
-      const { trouble, topSpread } = weighed(pilot.shift);
+  if (mains.length === 0 || pilots.length === 0) return [];
+  const pairs = weighPairs(belief, mains, pilots, minutes);
+  return pairs
+    .map(({ main, pilot, trouble, minutes: spent, topSpread }): Candidate => {
       const changes = [...main.changes, ...pilot.changes];
-      const toBuy = [...main.toBuy, ...pilot.toBuy];
-      const spent =
-        changes.length === 0
-          ? 0
-          : labourMinutes(changes, minutes) + provingMinutes(changes) + (toBuy.length > 0 ? BUY_MINUTES : 0);
-      const setup = { ...main.setup, pilot: pilot.setup.pilot, screw: pilot.setup.screw };
-      found.push({
-        situation: { ...now, setup },
+      return {
+        situation: {
+          ...now,
+          setup: { ...main.setup, pilot: pilot.setup.pilot, screw: pilot.setup.screw },
+        },
         shift: { ...main.shift, pilot: pilot.shift.pilot, screw: pilot.shift.screw },
         changes,
-        toBuy,
+        toBuy: [...main.toBuy, ...pilot.toBuy],
         trouble,
         minutes: spent,
         total: trouble + spent,
         topSpread,
-      });
+      };
+    })
+    .sort(byTotal);
+}
+
+interface Pair {
+  readonly main: Branch;
+  readonly pilot: Branch;
+  readonly trouble: number;
+  readonly minutes: number;
+  readonly topSpread: number;
+}
+
+/** Of each set of parts the best few are kept even where they are no better than leaving all as it is. */
+const KEPT_OF_EACH_SET = 3;
+
+/** Every pair of branches that beats the setup as it is, and the best few of each set of parts. */
+function weighPairs(
+  belief: Gaussian,
+  mains: readonly Branch[],
+  pilots: readonly Branch[],
+  own: BikeCase["minutes"],
+): readonly Pair[] {
+  const kept: Pair[] = [];
+  const rest = new Map<string, Pair[]>();
+  const minutesOf = minutesBySet(own);
+  let present = Infinity;
+  for (const main of mains) {
+    const weighed = weigh(belief, main.shift);
+    for (const pilot of pilots) {
+      const { trouble, topSpread } = weighed(pilot.shift);
+      const { key, minutes } = minutesOf(main, pilot);
+      const pair = { main, pilot, trouble, minutes, topSpread };
+      if (key === "") present = trouble;
+      if (key === "" || trouble + minutes < present) {
+        kept.push(pair);
+        continue;
+      }
+      const best = rest.get(key) ?? [];
+      if (best.length === 0) rest.set(key, best);
+      const place = best.findIndex((other) => other.trouble + other.minutes > trouble + minutes);
+      best.splice(place < 0 ? best.length : place, 0, pair);
+      best.length = Math.min(best.length, KEPT_OF_EACH_SET);
     }
   }
-  return found.sort(byTotal);
+  return [...kept, ...[...rest.values()].flat()];
+}
+
+/** Minutes for a pair's parts, worked out once for each set of parts; the empty key is the setup as it is. */
+function minutesBySet(own: BikeCase["minutes"]): (a: Branch, b: Branch) => { key: string; minutes: number } {
+  const known = new Map<string, { key: string; minutes: number }>();
+  return (a, b) => {
+    const key = `${a.set}${b.set}`;
+    const remembered = known.get(key);
+    if (remembered !== undefined) return remembered;
+    const changes = [...a.changes, ...b.changes];
+    const buy = a.toBuy.length + b.toBuy.length > 0 ? BUY_MINUTES : 0;
+    const minutes = changes.length === 0 ? 0 : labourMinutes(changes, own) + provingMinutes(changes) + buy;
+    const made = { key, minutes };
+    known.set(key, made);
+    return made;
+  };
 }
 
 /** Best first; equal ones by fewer changes, then as they were made. */
@@ -156,7 +221,35 @@ function weigh(belief: Gaussian, main: Shift): (pilot: Shift) => { trouble: numb
   };
 }
 
-/** Expected trouble, in minutes, of one shift under a belief. */
-export function expectedTrouble(belief: Gaussian, shift: Shift): number {
-  return weigh(belief, shift)(shift).trouble;
+/** A shift as one flat row of numbers, opening by opening, for weighing it often. */
+export function flatShift(shift: Shift): Float64Array {
+  const flat = new Float64Array(OPENINGS.length * CIRCUITS.length);
+  OPENINGS.forEach((_, u) => {
+    CIRCUITS.forEach((circuit, c) => {
+      flat[u * CIRCUITS.length + c] = shift[circuit][u]!;
+    });
+  });
+  return flat;
+}
+
+/** Expected trouble, in minutes, of one flat shift under a belief: the same figure the search gives. */
+export function expectedTrouble({ mean, covariance }: Gaussian, flat: Float64Array): number {
+  const n = CIRCUITS.length;
+  let trouble = 0;
+  for (let u = 0; u < OPENINGS.length; u++) {
+    const row = u * STATE_SIZE + FIRST_CIRCUIT;
+    let m = mean[u]!;
+    let v = covariance[u * STATE_SIZE + u]!;
+    for (let c = 0; c < n; c++) {
+      const d = flat[u * n + c]!;
+      if (d === 0) continue;
+      m += d * mean[FIRST_CIRCUIT + c]!;
+      let inner = 2 * covariance[row + c]!;
+      const circuit = (FIRST_CIRCUIT + c) * STATE_SIZE + FIRST_CIRCUIT;
+      for (let other = 0; other < n; other++) inner += flat[u * n + other]! * covariance[circuit + other]!;
+      v += d * inner;
+    }
+    trouble += MINUTES[u]! * expectedLinex(STEEPNESS[u]!, m, Math.max(0, v));
+  }
+  return trouble;
 }

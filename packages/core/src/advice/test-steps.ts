@@ -6,9 +6,15 @@ import type { Check, Test } from "./catalogue.ts";
 import { bandOfStretch, complaints } from "./complaint.ts";
 import { fits, stretchFor } from "./evidence.ts";
 import { at } from "./reasons.ts";
-import type { Candidate } from "./search.ts";
+import { type Candidate, flatShift } from "./search.ts";
 import { situationKey } from "./situation-key.ts";
-import { type PossibleOutcome, type TestValue, valueOfTest } from "./test-value.ts";
+import {
+  byFault,
+  type PossibleOutcome,
+  type TestValue,
+  valueOfTest,
+  type WeighedSetup,
+} from "./test-value.ts";
 import { TESTS } from "./tests-on-engine.ts";
 import { topThrottle } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
@@ -16,7 +22,8 @@ import type { Weighing } from "./weighing.ts";
 /** Tests shown as other ways. */
 const MOST = 4;
 /** Setups that a test's outcome may choose between: the best now, and the best of each kind of change. */
-const SHORTLIST = 40;
+const SHORTLIST = 30;
+const OF_EACH_KIND = 3;
 /** What a test of a stretch that nobody complained of still counts for, while another one has trouble. Rule A9. */
 const UNASKED = 0.25;
 /** A wide-open test of this many minutes or more holds the throttle for long, as a plug chop does. */
@@ -29,6 +36,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
   const { story, belief, present } = weighing;
   const shortlist = shortlistOf(weighing.candidates);
   const troubled = complaints(weighing);
+  const faults = byFault(belief);
   const top = topThrottle(belief, present.shift);
   const valued: { test: Test; opening: Opening | null; value: TestValue }[] = [];
   for (const test of TESTS) {
@@ -39,7 +47,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
     for (const opening of openings) {
       if (alreadyAnswered(weighing, test, opening)) continue;
       const outcomes = outcomesOf(test, opening);
-      const value = valueOfTest(belief, present.shift, outcomes, shortlist, checks);
+      const value = valueOfTest(faults, present.shift, outcomes, shortlist, checks);
       const asked =
         troubled.size === 0 ||
         outcomes.some(({ sign, stretch }) => sign !== null && troubled.has(bandOfStretch(stretch)));
@@ -83,18 +91,15 @@ function alreadyAnswered({ story, belief }: Weighing, test: Test, opening: Openi
   });
 }
 
-function shortlistOf(candidates: readonly Candidate[]): readonly Candidate[] {
-  const chosen = new Map<string, Candidate>();
-  for (const candidate of candidates) {
-    const kind = candidate.changes.join("+");
-    if (!chosen.has(kind)) chosen.set(kind, candidate);
-  }
-  const list = [...chosen.values()];
-  for (const candidate of candidates) {
-    if (list.length >= SHORTLIST) break;
-    if (!list.includes(candidate)) list.push(candidate);
-  }
-  return list;
+function shortlistOf(candidates: readonly Candidate[]): readonly WeighedSetup[] {
+  const taken = new Map<string, number>();
+  const list = candidates.filter(({ changes }) => {
+    const kind = changes.join("+");
+    const before = taken.get(kind) ?? 0;
+    taken.set(kind, before + 1);
+    return before < OF_EACH_KIND;
+  });
+  return list.slice(0, SHORTLIST).map(({ shift, minutes }) => ({ flat: flatShift(shift), minutes }));
 }
 
 function testStep(test: Test, opening: Opening | null, value: TestValue): Step {

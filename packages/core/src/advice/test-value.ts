@@ -1,4 +1,4 @@
-import { type Belief, type BeliefPart, collapse } from "../belief/believe.ts";
+import { type Belief, collapse } from "../belief/believe.ts";
 import type { FaultId, Sign } from "../belief/catalogue.ts";
 import { tilt } from "../belief/factor.ts";
 import type { Gaussian } from "../belief/prior.ts";
@@ -8,7 +8,7 @@ import { dot, multiplyInto } from "../numerics/matrix.ts";
 import type { Shift } from "../units/circuit.ts";
 import type { Check } from "./catalogue.ts";
 import { type FaultChances, faultCost } from "./fault-cost.ts";
-import { type Candidate, expectedTrouble } from "./search.ts";
+import { expectedTrouble } from "./search.ts";
 
 /** What a test could show: a sign of the catalogue, or nothing that counts. */
 export interface PossibleOutcome {
@@ -30,111 +30,98 @@ export interface TestValue {
   readonly outcomes: readonly ForeseenOutcome[];
 }
 
-/** Parts lighter than this do not change what a test is worth. */
-const LIGHT = 2e-3;
+/** Faults lighter than this do not change what a test is worth. */
+const LIGHT = 3e-3;
 /** An outcome that says nothing has at least this chance. */
 const SILENT = 0.05;
 
 /**
  * Expected value of a test before it is made: what the best way on costs now, less what it costs on average
- * once the outcome is known.
- * @param candidates setups to choose between, the present one among them
+ * once the outcome is known. Never below 0.
+ * @param faults the belief with each fault as one Gaussian, from `byFault`
+ * @param setups setups to choose between, the present one among them
  */
 export function valueOfTest(
-  belief: Belief,
+  faults: readonly WeightedGaussian[],
   now: Shift,
   outcomes: readonly PossibleOutcome[],
-  candidates: readonly Candidate[],
+  setups: readonly WeighedSetup[],
   checks: readonly Check[],
 ): TestValue {
-  const parts = belief.parts.filter((part) => part.probability > LIGHT);
-  const seen = parts.map((part) => outcomesUnder(part, now, outcomes));
-  const foreseen: ForeseenOutcome[] = [];
-  let after = 0;
-  let total = 0;
-  let before: BeliefPart[] = [];
-  outcomes.forEach((outcome, o) => {
-    const updated = parts.map((part, i) => ({
-      ...part,
-      probability: part.probability * seen[i]![o]!.probability,
-      gaussian: seen[i]![o]!.gaussian,
-    }));
-    const probability = updated.reduce((sum, part) => sum + part.probability, 0);
-    if (!(probability > 1e-9)) return;
-    const scaled = updated.map((part) => ({ ...part, probability: part.probability / probability }));
-    const costAfter = costOfBestWay(scaled, candidates, checks);
-    after += probability * costAfter;
-    total += probability;
-    foreseen.push({ id: outcome.id, probability, costAfter });
-    before = before.concat(updated);
-  });
-  // The parts put together again over all outcomes, so that rounding and left-out parts cancel.
-  const costNow = costOfBestWay(
-    before.map((part) => ({ ...part, probability: part.probability / total })),
-    candidates,
-    checks,
-  );
-  return {
-    gain: Math.max(0, costNow - after / total),
-    outcomes: foreseen.map((each) => ({ ...each, probability: each.probability / total })),
-  };
-}
-
-function costOfBestWay(
-  parts: readonly Pick<BeliefPart, "fault" | "probability" | "gaussian">[],
-  candidates: readonly Candidate[],
-  checks: readonly Check[],
-): number {
-  const overall = collapse(parts);
-  let best = Infinity;
-  for (const candidate of candidates) {
-    best = Math.min(best, expectedTrouble(overall, candidate.shift) + candidate.minutes);
+  const after = outcomes.map(() => new Moments());
+  const everything = new Moments();
+  for (const part of faults) {
+    const updates = updatesUnder(part, now, outcomes);
+    updates.forEach((update, o) => {
+      after[o]!.add(part, update);
+      everything.add(part, update);
+    });
   }
-  return best + faultCost(checks, chancesIn(parts));
+  const cost = (moments: Moments): number =>
+    costOfBestWay(moments.gaussian(), moments.chances(), setups, checks);
+  const total = everything.mass;
+  const foreseen = outcomes.flatMap(({ id }, o): ForeseenOutcome[] => {
+    const moments = after[o]!;
+    return moments.mass > 1e-9 * total
+      ? [{ id, probability: moments.mass / total, costAfter: cost(moments) }]
+      : [];
+  });
+  const average = foreseen.reduce((sum, each) => sum + each.probability * each.costAfter, 0);
+  return { gain: Math.max(0, cost(everything) - average), outcomes: foreseen };
 }
 
-function chancesIn(
-  parts: readonly { readonly fault: FaultId | null; readonly probability: number }[],
-): FaultChances {
-  const chances: Partial<Record<FaultId, number>> = {};
-  for (const { fault, probability } of parts)
-    if (fault !== null) chances[fault] = (chances[fault] ?? 0) + probability;
-  return chances;
+/** A setup to choose, as its flat shift, and the minutes it takes. */
+export interface WeighedSetup {
+  readonly flat: Float64Array;
+  readonly minutes: number;
 }
 
-interface Updated {
+export interface WeightedGaussian {
+  readonly fault: FaultId | null;
   readonly probability: number;
   readonly gaussian: Gaussian;
 }
 
-/** Chance of each outcome under one part of the belief, and the part after it; the chances sum to 1. */
-function outcomesUnder(
-  part: BeliefPart,
+/** The belief with one Gaussian for each fault that still matters. */
+export function byFault(belief: Belief): readonly WeightedGaussian[] {
+  return belief.hypotheses
+    .filter(({ probability }) => probability > LIGHT)
+    .map(({ fault, probability }) => {
+      const parts = belief.parts.filter((part) => part.fault === fault);
+      const scaled = parts.map((part) => ({ ...part, probability: part.probability / probability }));
+      return { fault, probability, gaussian: collapse(scaled) };
+    });
+}
+
+/** What one outcome does to a Gaussian: it moves and narrows along `reach`. */
+interface Update {
+  readonly probability: number;
+  readonly reach: Float64Array;
+  readonly pull: number;
+  readonly shrink: number;
+}
+
+/** Chance of each outcome under one part of the belief, and what it does to it; the chances sum to 1. */
+function updatesUnder(
+  { fault, gaussian }: WeightedGaussian,
   now: Shift,
   outcomes: readonly PossibleOutcome[],
-): readonly Updated[] {
-  const updated = outcomes.map(({ sign, stretch }) => {
-    if (sign === null) return { probability: 0, gaussian: part.gaussian };
-    const likelihood = signLikelihood(sign, true, stretchCentre(stretch));
-    const factor = (part.fault === null ? undefined : likelihood.faults.get(part.fault)) ?? likelihood.sound;
-    const along = direction(stretch, now);
+): readonly Update[] {
+  const updated = outcomes.map(({ sign, stretch }): Update => {
     const reach = new Float64Array(STATE_SIZE);
-    multiplyInto(reach, part.gaussian.covariance, STATE_SIZE, along);
+    if (sign === null) return { probability: 0, reach, pull: 0, shrink: 0 };
+    const likelihood = signLikelihood(sign, true, stretchCentre(stretch));
+    const factor = (fault === null ? undefined : likelihood.faults.get(fault)) ?? likelihood.sound;
+    const along = direction(stretch, now);
+    multiplyInto(reach, gaussian.covariance, STATE_SIZE, along);
     const variance = dot(along, reach);
-    const mean = dot(along, part.gaussian.mean);
+    const mean = dot(along, gaussian.mean);
     const tilted = tilt(factor, mean, variance);
-    const pull = (tilted.mean - mean) / variance;
-    const shrink = (variance - tilted.variance) / (variance * variance);
-    const covariance = new Float64Array(STATE_SIZE * STATE_SIZE);
-    for (let i = 0; i < STATE_SIZE; i++) {
-      for (let j = 0; j < STATE_SIZE; j++) {
-        const k = i * STATE_SIZE + j;
-        covariance[k] = part.gaussian.covariance[k]! - shrink * reach[i]! * reach[j]!;
-      }
-    }
     return {
       probability: tilted.mass,
-      gaussian: { mean: part.gaussian.mean.map((value, i) => value + pull * reach[i]!), covariance },
+      reach,
+      pull: (tilted.mean - mean) / variance,
+      shrink: (variance - tilted.variance) / (variance * variance),
     };
   });
   const told = updated.reduce((sum, each) => sum + each.probability, 0);
@@ -145,4 +132,52 @@ function outcomesUnder(
     ...each,
     probability: (outcomes[i]!.sign === null ? rest : each.probability) / total,
   }));
+}
+
+/** Mass, first and second moments of a weighted sum of updated Gaussians, and the weight of each fault in it. */
+class Moments {
+  mass = 0;
+  private readonly first = new Float64Array(STATE_SIZE);
+  private readonly second = new Float64Array(STATE_SIZE * STATE_SIZE);
+  private readonly faults = new Map<FaultId, number>();
+
+  add({ fault, probability, gaussian }: WeightedGaussian, update: Update): void {
+    const weight = probability * update.probability;
+    this.mass += weight;
+    if (fault !== null) this.faults.set(fault, (this.faults.get(fault) ?? 0) + weight);
+    const { reach, pull, shrink } = update;
+    for (let i = 0; i < STATE_SIZE; i++) {
+      const mi = gaussian.mean[i]! + pull * reach[i]!;
+      this.first[i] = this.first[i]! + weight * mi;
+      const row = i * STATE_SIZE;
+      for (let j = 0; j < STATE_SIZE; j++) {
+        const mj = gaussian.mean[j]! + pull * reach[j]!;
+        const spread = gaussian.covariance[row + j]! - shrink * reach[i]! * reach[j]!;
+        this.second[row + j] = this.second[row + j]! + weight * (spread + mi * mj);
+      }
+    }
+  }
+
+  gaussian(): Gaussian {
+    const mean = this.first.map((value) => value / this.mass);
+    const covariance = this.second.map(
+      (value, k) => value / this.mass - mean[Math.floor(k / STATE_SIZE)]! * mean[k % STATE_SIZE]!,
+    );
+    return { mean, covariance };
+  }
+
+  chances(): FaultChances {
+    return Object.fromEntries([...this.faults].map(([fault, weight]) => [fault, weight / this.mass]));
+  }
+}
+
+function costOfBestWay(
+  belief: Gaussian,
+  chances: FaultChances,
+  setups: readonly WeighedSetup[],
+  checks: readonly Check[],
+): number {
+  let best = Infinity;
+  for (const { flat, minutes } of setups) best = Math.min(best, expectedTrouble(belief, flat) + minutes);
+  return best + faultCost(checks, chances);
 }
