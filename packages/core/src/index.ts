@@ -108,7 +108,7 @@ export type { Correction, Remaining } from "./metering/correction.ts";
 export type { Firmness } from "./metering/firmness.ts";
 export type { IntakeRestriction } from "./metering/intake-restriction.ts";
 export { intakeRestriction } from "./metering/intake-restriction.ts";
-export { richSize, scaledJet } from "./metering/main-alone.ts";
+export { richSize } from "./metering/main-alone.ts";
 export type { Shares } from "./metering/shares.ts";
 export { shares } from "./metering/shares.ts";
 export { shiftBetween, shiftsFrom } from "./metering/shift.ts";

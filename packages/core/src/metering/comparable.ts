@@ -2,6 +2,7 @@ import type { AirState } from "../air/air-state.ts";
 import type { FuelState } from "../fuel/fuel-state.ts";
 import { boreHeight } from "../parts/bore.ts";
 import type { Jet } from "../parts/jet.ts";
+import { jetAreaRatio, sameMaker } from "../parts/jet-compare.ts";
 import type { Known } from "../parts/known.ts";
 import type { Needle } from "../parts/needle.ts";
 import type { Body, Setup } from "../parts/setup.ts";
@@ -59,17 +60,12 @@ export function whyIncomparable(from: Setup, to: Setup): No {
 /** True when the two are the same jet as far as its packet tells. */
 export const sameJet = (a: Jet | null, b: Jet | null): boolean =>
   a === b ||
-  (a !== null &&
-    b !== null &&
-    a.number === b.number &&
-    a.numbering === b.numbering &&
-    makerKey(a) === makerKey(b));
+  (a !== null && b !== null && a.number === b.number && a.numbering === b.numbering && sameMaker(a, b));
 
 /** True when the maker of one of the two is not known. */
 export const makerOpen = (a: Jet | null, b: Jet | null): boolean =>
-  a !== null && b !== null && (makerKey(a) === "") !== (makerKey(b) === "");
+  a !== null && b !== null && !sameMaker(a, b);
 
-const makerKey = (jet: Jet): string => jet.maker.trim().toLowerCase();
 const marksKey = (needle: Needle): string => needle.marks.trim().toLowerCase();
 
 /** True when both are one needle, as far as marks and sizes tell. */
@@ -114,19 +110,9 @@ function whyOneSided(part: string, from: Known<unknown>, to: Known<unknown>): No
 }
 
 function whyJetsDiffer(what: string, from: Jet | null, to: Jet | null): No {
-  if (from === null || to === null || from === to) return null;
-  if (from.numbering !== to.numbering) {
-    return refuse(
-      "jets not comparable",
-      `The ${what} are numbered in two ways (${from.numbering} and ${to.numbering}): find both in one numbering, or measure the bores.`,
-    );
-  }
-  const makers = [makerKey(from), makerKey(to)];
-  if (makers[0] === makers[1] || makers.includes("")) return null;
-  return refuse(
-    "jets not comparable",
-    `The ${what} are by two makers (${from.maker.trim()}, ${to.maker.trim()}), whose equal numbers can differ by 5 %: measure both bores, or use one maker's jets.`,
-  );
+  if (from === null || to === null || sameJet(from, to)) return null;
+  const ratio = jetAreaRatio(from, to);
+  return ratio.ok ? null : refuse("jets not comparable", `The ${what} cannot be compared. ${ratio.detail}`);
 }
 
 function whyNeedlesDiffer(from: Setup, to: Setup): No {

@@ -2,6 +2,7 @@ import type { AirState } from "../air/air-state.ts";
 import type { FuelState } from "../fuel/fuel-state.ts";
 import { log, power } from "../numerics/elementary.ts";
 import type { Drawer } from "../parts/drawer.ts";
+import { numberForArea } from "../parts/jet-steps.ts";
 import { known } from "../parts/known.ts";
 import type { Setup } from "../parts/setup.ts";
 import { OPENINGS } from "../units/opening.ts";
@@ -10,7 +11,7 @@ import type { MeteringRefusal } from "./comparable.ts";
 import { type Comparison, compare } from "./compare.ts";
 import { type Correction, type Remaining, remainingOf } from "./correction.ts";
 import { chooseFromDrawer } from "./drawer-choice.ts";
-import { mainAreaFactor, scaledJet } from "./main-alone.ts";
+import { mainAreaFactor } from "./main-alone.ts";
 import { baselineOf } from "./shift.ts";
 import type { Situation } from "./situation.ts";
 
@@ -84,8 +85,8 @@ function everyOpening(from: Situation, there: Situation, unchanged: Comparison):
   const { main, pilot } = from.setup;
   return {
     areaFactor: factor,
-    main: main.part && scaledJet(main.part, factor).number,
-    pilot: pilot.part && scaledJet(pilot.part, factor).number,
+    main: main.part && numberForArea(main.part, factor),
+    pilot: pilot.part && numberForArea(pilot.part, factor),
     remaining: unchanged.at.map(({ opening, logRatio, sd }) => ({
       opening,
       logRatio: logRatio + log(factor),
@@ -121,7 +122,7 @@ function mainAlone(
       "No main jet gives that much fuel: at full throttle the needle already holds it back. Lift the needle or fit a bigger needle jet.",
     );
   }
-  const setup: Setup = { ...from.setup, main: known(scaledJet(jet, factor)) };
+  const setup: Setup = { ...from.setup, main: known({ ...jet, number: numberForArea(jet, factor) }) };
   const after = compare(from, { ...there, setup });
   return after.ok
     ? accept({ setup, remaining: remainingOf(after.value), warnings: farWarnings(factor) })

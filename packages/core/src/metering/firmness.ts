@@ -1,8 +1,9 @@
 import { log } from "../numerics/elementary.ts";
 import type { Jet } from "../parts/jet.ts";
+import { jetAreaRatio } from "../parts/jet-compare.ts";
 import { CIRCUITS, type Circuit, type Shift } from "../units/circuit.ts";
 import { mainShare, type Side } from "./branches.ts";
-import { makerOpen, sameJet, sameNeedle } from "./comparable.ts";
+import { sameJet, sameNeedle } from "./comparable.ts";
 import { outletThrottling } from "./fitted.ts";
 import type { Frame } from "./frame.ts";
 
@@ -13,10 +14,6 @@ export interface Firmness {
   readonly text: string;
 }
 
-/** Spread of a jet's bore about its number, one maker: 1 % of bore is 2 % of area. Estimate. */
-const JET_AREA_SD = 0.02;
-/** The same where one of the makers is not known; makers differ by up to 5 % in number. Estimate. */
-const MAKER_OPEN_AREA_SD = 0.05;
 /** Spread of a needle or needle jet about its stamp, m. Estimate. */
 const DIAMETER_SD = 0.005e-3;
 
@@ -41,10 +38,12 @@ const root = (...sds: readonly number[]): number => {
   return Math.sqrt(sum);
 };
 
-const jetSd = (a: Jet | null, b: Jet | null): number => {
-  if (sameJet(a, b)) return 0;
-  return Math.SQRT2 * (makerOpen(a, b) ? MAKER_OPEN_AREA_SD : JET_AREA_SD);
-};
+/** Spread of the ratio of two jets' areas; none where they are one jet. */
+function jetSd(a: Jet | null, b: Jet | null): number {
+  if (a === null || b === null || sameJet(a, b)) return 0;
+  const ratio = jetAreaRatio(a, b);
+  return ratio.ok ? ratio.value.relativeSd : 0;
+}
 
 /** What part of each circuit's change the model may be wrong by. */
 export function relativeSds(frame: Frame, a: Side): Readonly<Record<Exclude<Circuit, "air">, number>> {

@@ -1,5 +1,6 @@
 import { exp } from "../numerics/elementary.ts";
 import type { Jet } from "../parts/jet.ts";
+import { numberForArea, richSideSize } from "../parts/jet-steps.ts";
 import type { Side } from "./branches.ts";
 import { ANNULUS_DISCHARGE, MAIN_DISCHARGE } from "./coefficients.ts";
 import type { Frame } from "./frame.ts";
@@ -17,12 +18,6 @@ export function mainAreaFactor(frame: Frame, side: Side, i: number, richness: nu
   return left > 0 ? Math.sqrt(resistance / left) : null;
 }
 
-/** The jet whose hole has `areaFactor` times the area, in the same numbering: the number need not exist. */
-export const scaledJet = (jet: Jet, areaFactor: number): Jet => ({
-  ...jet,
-  number: jet.number * (jet.numbering === "flow" ? areaFactor : Math.sqrt(areaFactor)),
-});
-
 /** Number of the main jet that by itself makes opening number `i` leaner by `richness` (log); null: none can. */
 export function mainNumberFor(
   frame: Frame,
@@ -33,7 +28,7 @@ export function mainNumberFor(
 ): number | null {
   const factor = mainAreaFactor(frame, side, i, richness);
   if (factor === null) return null;
-  const { number } = scaledJet(jet, factor);
+  const number = numberForArea(jet, factor);
   return number >= 5 && number < 2000 ? number : null;
 }
 
@@ -43,9 +38,9 @@ export function mainNumberFor(
  */
 export function richSize(exact: number, sizes: readonly number[] | undefined): number | null {
   if (sizes === undefined) return Math.min(Math.ceil(exact - 1e-9), 1999);
-  let best: number | null = null;
-  for (const size of sizes) {
-    if (size >= exact * (1 - 1e-12) && size < 2000 && (best === null || size < best)) best = size;
-  }
-  return best;
+  const size = richSideSize(
+    exact,
+    sizes.filter((x) => x < 2000),
+  );
+  return size.ok ? size.value : null;
 }

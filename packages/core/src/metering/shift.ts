@@ -61,7 +61,13 @@ export function shiftBetween(from: Situation, to: Situation): Outcome<Shift, Met
   return shifts.ok ? shifts.value(to) : shifts;
 }
 
-/** A function that gives the shift from `from` to any other situation; works out the first side once. */
+/**
+ * A function that gives the shift from `from` to any other situation; works out the first side once.
+ *
+ * Three groups of changes add up exactly, each worked out with the rest left as in `from`: pilot jet and screw; main
+ * jet, needle, clip and needle jet; cutaway, float level, air and fuel. So a search over parts need not work out
+ * every combination.
+ */
 export function shiftsFrom(
   from: Situation,
 ): Outcome<(to: Situation) => Outcome<Shift, MeteringRefusal>, MeteringRefusal> {
