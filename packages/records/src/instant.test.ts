@@ -67,7 +67,10 @@ describe("[R3] an instant is ISO 8601 with its zone, to the millisecond", () => 
     expect(reason("2026-13-02T10:15Z")).toBe("no-such-date");
     expect(reason("2026-04-31T10:15Z")).toBe("no-such-date");
     expect(reason("2026-00-10T10:15Z")).toBe("no-such-date");
-    expect(reason("0000-01-01T10:15Z")).toBe("no-such-date");
+    expect(reason("0001-12-31T10:15Z")).toBe("no-such-date");
+    expect(reason("9999-01-01T10:15Z")).toBe("no-such-date");
+    expect(formatInstant(milliseconds("0002-01-01T00:00+23:59"))).toBe("0001-12-31T00:01:00Z");
+    expect(formatInstant(milliseconds("9998-12-31T23:59-23:59"))).toBe("9999-01-01T23:58:00Z");
     expect(reason("2026-05-00T10:15Z")).toBe("no-such-date");
     expect(reason("2026-05-02T24:00Z")).toBe("no-such-time");
     expect(reason("2026-05-02T10:60Z")).toBe("no-such-time");

@@ -7,6 +7,9 @@ const SHAPE =
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 const EXAMPLE = "Write it like 2026-05-02T10:15:00+02:00, or with Z at the end for UTC.";
 
+/** Years that stay within four digits whatever the zone. */
+const [EARLIEST, LATEST] = [2, 9998];
+
 export const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 
 function daysInMonth(year: number, month: number): number {
@@ -23,7 +26,7 @@ function dayNumber(year: number, month: number, day: number): number {
 }
 
 /**
- * Milliseconds since 1970-01-01T00:00Z of an ISO 8601 date and time with its zone. Years 1 to 9999; parts of
+ * Milliseconds since 1970-01-01T00:00Z of an ISO 8601 date and time with its zone. Years 2 to 9998; parts of
  * a second beyond the millisecond are cut off. Leap seconds (":60") are refused, as nobody rides in one.
  * A missing zone is refused and not guessed: two phones in two countries share one log.
  */
@@ -32,7 +35,14 @@ export function parseInstant(text: string): Outcome<number, InstantReason> {
   if (!match) return refuse("not-a-time", `"${text.slice(0, 40)}" is not a date and time. ${EXAMPLE}`);
   const [, y, mo, d, h, mi, s = "0", fraction = "", utc, sign, zoneHour = "0", zoneMinute = "0"] = match;
   const [year, month, day] = [Number(y), Number(mo), Number(d)];
-  if (year < 1 || month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) {
+  if (
+    year < EARLIEST ||
+    year > LATEST ||
+    month < 1 ||
+    month > 12 ||
+    day < 1 ||
+    day > daysInMonth(year, month)
+  ) {
     return refuse("no-such-date", `There is no ${y}-${mo}-${d} in the calendar. ${EXAMPLE}`);
   }
   if (h === undefined) return refuse("not-a-time", `"${text}" has no time of day. ${EXAMPLE}`);

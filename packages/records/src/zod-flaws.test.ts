@@ -99,6 +99,14 @@ describe("[R6] a wrong body says where, what and how to mend it", () => {
       ],
     ],
     [
+      "a name that is no name",
+      "record-struck",
+      { record: "the last one" },
+      [
+        'body.record: is "the last one", which is not in the right form. Use 1 to 64 letters, digits and . _ : - for it.',
+      ],
+    ],
+    [
       "an empty list",
       "mixture-measured",
       { readings: [] },
@@ -129,7 +137,7 @@ describe("[R6] a wrong body says where, what and how to mend it", () => {
       "photo",
       { hash: "abc" },
       [
-        'body.hash: is "abc", which is not in the right form. Use the form the manual shows for this field: ids are 1 to 64 letters, digits and . _ : -',
+        'body.hash: is "abc", which is not in the right form. Write the 64 hex digits of the file\'s SHA-256, in small letters.',
       ],
     ],
     [

@@ -104,7 +104,9 @@ function explain(issue: Issue, value: unknown): [string, string] {
     case "invalid_format":
       return [
         `is ${shown(value)}, which is not in the right form`,
-        "Use the form the manual shows for this field: ids are 1 to 64 letters, digits and . _ : -",
+        issue.pattern?.includes("a-f")
+          ? "Write the 64 hex digits of the file's SHA-256, in small letters."
+          : "Use 1 to 64 letters, digits and . _ : - for it.",
       ];
     default:
       return [`cannot be used: ${issue.message}`, "See the field in the manual."];

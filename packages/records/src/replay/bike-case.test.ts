@@ -341,27 +341,27 @@ describe("[R25] every ride stands in its own setup, air and fuel", () => {
   });
 
   test("[R21] air soon after the first ride is taken for it; old air gets a wider band", () => {
-    const at = (day: number, hour: number): object => ({
-      at: new Date(Date.UTC(2026, 4, day, hour)).toISOString(),
-    });
+    const dated = ([kind, body]: Told, day: number, hour: number): Told => [
+      kind,
+      body,
+      { at: new Date(Date.UTC(2026, 4, day, hour)).toISOString() },
+    ];
     const airs = (...told: Told[]): AirState[] =>
       caseOf(full, ...told).rides.map(({ situation }) => situation.air);
-    const [before] = airs([...ride.slice(0, 2), at(3, 10)] as Told, [...air.slice(0, 2), at(3, 22)] as Told);
+    const [before] = airs(dated(ride, 3, 10), dated(air, 3, 22));
     expect(before!.temperature).toBeCloseTo(293.15, 9);
-    const [tooSoon] = airs([...ride.slice(0, 2), at(3, 10)] as Told, [...air.slice(0, 2), at(3, 23)] as Told);
+    const [tooSoon] = airs(dated(ride, 3, 10), dated(air, 3, 23));
     expect(tooSoon!.temperature).toBeCloseTo(288.15 - 3.25, 9);
     const [fresh, old, older] = airs(
-      [...air.slice(0, 2), at(3, 10)] as Told,
-      [...ride.slice(0, 2), at(3, 22)] as Told,
-      [...ride.slice(0, 2), at(3, 23)] as Told,
-      [...ride.slice(0, 2), at(25, 23)] as Told,
+      dated(air, 3, 10),
+      dated(ride, 3, 22),
+      dated(ride, 3, 23),
+      dated(ride, 25, 23),
     );
     expect(old!.relativeSd).toBeCloseTo(Math.hypot(fresh!.relativeSd, 0.02), 12);
     expect(older!.relativeSd).toBeCloseTo(Math.hypot(fresh!.relativeSd, 0.04), 12);
     expect(old!.density).toBe(fresh!.density);
-    expect(
-      codes(caseOf(full, [...air.slice(0, 2), at(3, 10)] as Told, [...ride.slice(0, 2), at(3, 23)] as Told)),
-    ).toContain("air-old");
+    expect(codes(caseOf(full, dated(air, 3, 10), dated(ride, 3, 23)))).toContain("air-old");
   });
 
   test("tests, checks and readings", () => {
