@@ -70,11 +70,25 @@ export type { PressureUnit, TypedPressure } from "./air/typed-pressure.ts";
 export type { TemperatureUnit, TypedTemperature } from "./air/typed-temperature.ts";
 export type { ReportRefusal, WeatherReport } from "./air/weather-report.ts";
 export { readWeatherReport } from "./air/weather-report.ts";
+// baseline
+export type { BikeToStart } from "./baseline/bike.ts";
+export type { BikeRefusal } from "./baseline/bike-check.ts";
+export type { KnownGood } from "./baseline/known-good.ts";
+export { STANDARD_AIR, standardFuel } from "./baseline/known-good.ts";
+export type { StartingFigure } from "./baseline/starting-figure.ts";
+export type { StartingPlace, StartingPoint, StartingRefusal } from "./baseline/starting-point.ts";
+export { startingPoint } from "./baseline/starting-point.ts";
+export { afterStartingPoint, firstRideCautions, startingPointText } from "./baseline/starting-point-text.ts";
+export type { Use } from "./baseline/use.ts";
+export { readUse, USES } from "./baseline/use.ts";
+export { boreFor, usualBore } from "./baseline/usual-bore.ts";
 // belief
 export type { Fault, FaultId, Reliability, Sign } from "./belief/catalogue.ts";
 export { FAULTS } from "./belief/catalogue.ts";
 export { FAULT_CATALOGUE, faultById } from "./belief/faults.ts";
+export type { MixtureReading } from "./belief/reading.ts";
 export { SIGN_SECTIONS, SIGNS, signById } from "./belief/signs/all.ts";
+export type { TwoSided } from "./belief/two-sided.ts";
 // fuel
 export type { Blend, BlendPart } from "./fuel/blend.ts";
 export { blendByMass, blendByVolume } from "./fuel/blend.ts";

@@ -1,0 +1,83 @@
+import { toCubicCentimetre, toMillimetre } from "../units/convert.ts";
+import { accept, type Outcome, refuse } from "../units/outcome.ts";
+import type { CubicMetre, Metre } from "../units/quantity.ts";
+import type { BikeToStart } from "./bike.ts";
+import { believableBores, usualBore, usualDisplacement } from "./usual-bore.ts";
+
+export type BikeRefusal = "nothing to go by" | "displacement" | "bore" | "bore does not fit";
+
+/** A bike with both sizes: its own where known, the usual one for the other where not. */
+export interface SizedBike extends BikeToStart {
+  readonly displacement: CubicMetre;
+  readonly bore: Metre;
+  /** One standard deviation of the log of the bore: 0 where it is known. */
+  readonly boreSd: number;
+  readonly warnings: readonly string[];
+}
+
+/** Bores on engines of one size and use differ by this much, as a log. Estimate. */
+const USUAL_BORE_SD = 0.12;
+
+const millimetres = (x: Metre): string => `${Math.round(toMillimetre(x) * 10) / 10} mm`;
+const centimetres = (x: CubicMetre): string => `${Math.round(toCubicCentimetre(x))} cm³`;
+
+/** Fills in a size that nobody knows, and refuses sizes that cannot be or do not go together. */
+export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
+  const { displacement, bore, use } = bike;
+  if (displacement !== null && !(displacement >= 20e-6 && displacement <= 1000e-6)) {
+    return refuse(
+      "displacement",
+      `${centimetres(displacement)} is outside 20 to 1000 cm³ for one carburetor. Check the unit; give what one carburetor feeds.`,
+    );
+  }
+  if (bore !== null && !(bore >= 0.008 && bore <= 0.06)) {
+    return refuse("bore", `The bore must be 8 to 60 mm, got ${millimetres(bore)}. Check the unit.`);
+  }
+  if (displacement === null && bore === null) {
+    return refuse(
+      "nothing to go by",
+      "Neither displacement nor carburetor bore is known. Measure the bore at the engine side with a caliper; it is often cast on the body too.",
+    );
+  }
+  if (displacement === null) {
+    return accept({
+      ...bike,
+      bore: bore!,
+      displacement: usualDisplacement(bore!, use),
+      boreSd: 0,
+      warnings: ["The displacement is not known, so the main jet goes by the bore alone."],
+    });
+  }
+  const usual = usualBore(displacement, use);
+  if (bore === null) {
+    return accept({
+      ...bike,
+      displacement,
+      bore: usual,
+      boreSd: USUAL_BORE_SD,
+      warnings: [
+        `The bore is not known; ${millimetres(usual)} stands in as usual for ${centimetres(displacement)}. Measure it first: every mm is worth two main jet sizes.`,
+      ],
+    });
+  }
+  const [least, most] = believableBores(displacement);
+  if (bore < least || bore > most) {
+    return refuse(
+      "bore does not fit",
+      `A ${millimetres(bore)} bore looks wrong for ${centimetres(displacement)}: about ${millimetres(usual)} is usual, ${millimetres(least)} to ${millimetres(most)} believable. Measure the bore at the engine side, or check the displacement.`,
+    );
+  }
+  const ratio = bore / usual;
+  return accept({
+    ...bike,
+    displacement,
+    bore,
+    boreSd: 0,
+    warnings:
+      ratio >= 0.8 && ratio <= 1.25
+        ? []
+        : [
+            `A ${millimetres(bore)} bore is ${ratio < 1 ? "small" : "large"} for ${centimetres(displacement)}; about ${millimetres(usual)} is usual. Check that it was measured, not guessed.`,
+          ],
+  });
+}
