@@ -2,6 +2,7 @@ import { AIR_CHECKS } from "./air.ts";
 import type { ReferenceCheck } from "./check.ts";
 import { FUEL_CHECKS } from "./fuel.ts";
 import { METERING_CHECKS } from "./metering.ts";
+import { PARTS_CHECKS } from "./parts.ts";
 import { TEXTBOOK_CARBURETOR_CHECKS } from "./textbook-carburetor.ts";
 import { WEATHER_REPORT_CHECKS } from "./weather-report.ts";
 
@@ -12,4 +13,5 @@ export const REFERENCES: readonly { readonly topic: string; readonly checks: rea
   { topic: "fuel", checks: FUEL_CHECKS },
   { topic: "metering", checks: METERING_CHECKS },
   { topic: "textbook carburetor", checks: TEXTBOOK_CARBURETOR_CHECKS },
+  { topic: "parts", checks: PARTS_CHECKS },
 ];
