@@ -8,9 +8,11 @@ import type { Opening } from "../units/quantity.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { LabourPart } from "./case.ts";
 import { changeTitle, jetInFull, partChanges, partName, partValue } from "./change-words.ts";
+import { noticedNow } from "./complaint.ts";
 import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, TOP } from "./loss.ts";
 import { mainEffect, reasonsForChange } from "./reasons.ts";
 import type { Candidate } from "./search.ts";
+import { warnedOfKnock } from "./stop-step.ts";
 import { bandOf, bandWords } from "./stretch-words.ts";
 import { leanChanceAtTop, topThrottle, topThrottleText } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
@@ -26,18 +28,23 @@ export function changeSteps(weighing: Weighing): readonly Step[] {
   const better = candidates.filter(
     (candidate) => candidate.total < present.total && candidate.changes.length > 0,
   );
-  const allowed = better.filter(({ changes }) => !story.oneChangeAtATime || changes.length === 1);
+  const warned = warnedOfKnock(story);
+  const allowed = better.filter(
+    (candidate) =>
+      (!story.oneChangeAtATime || candidate.changes.length === 1) &&
+      !(warned && mainEffect(present, candidate).change < 0),
+  );
   const called = (candidate: Candidate): boolean => isCalledFor(weighing, candidate);
-  const safe = bestOfEachKind(allowed, (candidate) => called(candidate) && topIsSafe(weighing, candidate));
-  // Where nothing in reach makes the top safe, a change that does not lean it may still be made, below 3/4 only.
-  const held =
-    safe.length > 0
-      ? []
-      : bestOfEachKind(allowed, (candidate) => called(candidate) && leavesTop(present, candidate));
-  const chosen = [...safe, ...held]
-    .sort((a, b) => gainRate(weighing, b) - gainRate(weighing, a))
-    .slice(0, MOST);
-  return chosen.map((candidate) => changeStep(weighing, candidate, better));
+  const chosen = bestOfEachKind(
+    allowed,
+    // A change that does not lean the top may be made before the top is proved: the throttle is held back instead.
+    (candidate) => called(candidate) && (leavesTop(present, candidate) || topIsSafe(weighing, candidate)),
+  );
+  const worth = new Map(chosen.map((candidate) => [candidate, gainRate(weighing, candidate)]));
+  return [...chosen]
+    .sort((a, b) => worth.get(b)! - worth.get(a)!)
+    .slice(0, MOST)
+    .map((candidate) => changeStep(weighing, candidate, better));
 }
 
 /** The best candidate of each set of parts that passes. */
@@ -70,11 +77,13 @@ function leavesTop(present: Candidate, candidate: Candidate): boolean {
 }
 
 /** Minutes saved per minute spent. What a fault hides there is not saved by jets. Rule A5. */
-function gainRate({ chances, present }: Weighing, candidate: Candidate): number {
+function gainRate(weighing: Weighing, candidate: Candidate): number {
+  const { chances, present } = weighing;
   const { opening } = mainEffect(present, candidate);
   let hidden = 0;
   for (const fault of FAULTS) if (reaches(fault, opening)) hidden += chances[fault] ?? 0;
-  return ((present.trouble - candidate.trouble) * (1 - hidden)) / candidate.minutes;
+  const asked = onDoubt(weighing, candidate) ? UNASKED : 1;
+  return ((present.trouble - candidate.trouble) * (1 - hidden) * asked) / candidate.minutes;
 }
 
 function changeStep(weighing: Weighing, candidate: Candidate, better: readonly Candidate[]): Step {
@@ -147,9 +156,18 @@ function isCalledFor(weighing: Weighing, candidate: Candidate): boolean {
       }
     }
     const change = changeAt(weighing, candidate, circuit, most);
-    if (part === "main" && change > 0) return true;
+    if (part === "main" && change > 0 && candidate.changes.length === 1) return true;
     return chanceOnWrongSide(weighing, candidate.shift, OPENINGS[most]!, change) >= CALLED_FOR;
   });
+}
+
+/** A bigger main jet that only doubt asks for, while another stretch has trouble, counts a quarter. Rule A9. */
+const UNASKED = 0.25;
+
+function onDoubt(weighing: Weighing, candidate: Candidate): boolean {
+  if (candidate.changes.join() !== "main") return false;
+  const { trouble } = noticedNow(weighing);
+  return trouble.size > 0 && !trouble.has("top") && chanceItHelps(weighing, candidate) < CALLED_FOR;
 }
 
 const CIRCUIT_OF: Readonly<Record<LabourPart, Circuit>> = {

@@ -32,15 +32,20 @@ export function checksByWorth(checks: readonly Check[], chances: FaultChances): 
   return [...checks].sort((a, b) => rate(b) - rate(a) || (a.id < b.id ? -1 : 1));
 }
 
-/** Expected minutes that faults still cost: looking for them in the best order while that pays, and the rest at its stake. */
+/**
+ * Expected minutes that faults still cost: looking for them in the best order while that pays, stopping at the
+ * find, and what is never found at its stake. For checks of different faults the order is the best there is
+ * (Kadane and Simon 1977); where checks overlap it is near it.
+ */
 export function faultCost(checks: readonly Check[], chances: FaultChances): number {
   const left = new Map<FaultId, number>();
   for (const fault of FAULTS) if ((chances[fault] ?? 0) > 0) left.set(fault, chances[fault]!);
   const undone = new Set(checks);
   let cost = 0;
+  let stillLooking = 1;
   for (;;) {
     let best: Check | null = null;
-    let bestRate = 1;
+    let bestRate = stillLooking;
     for (const check of undone) {
       let gain = 0;
       for (const [fault, chance] of left) gain += chance * (check.finds[fault] ?? 0) * stakeOf(fault);
@@ -52,8 +57,12 @@ export function faultCost(checks: readonly Check[], chances: FaultChances): numb
     }
     if (best === null) break;
     undone.delete(best);
-    cost += best.minutes;
-    for (const [fault, chance] of left) left.set(fault, chance * (1 - (best.finds[fault] ?? 0)));
+    cost += best.minutes * stillLooking;
+    for (const [fault, chance] of left) {
+      const found = chance * (best.finds[fault] ?? 0);
+      left.set(fault, chance - found);
+      stillLooking -= found;
+    }
   }
   for (const [fault, chance] of left) cost += chance * stakeOf(fault);
   return cost;

@@ -12,7 +12,7 @@ import type { BikeCase } from "./case.ts";
 import { changeSteps } from "./change-steps.ts";
 import { checkSteps, mendSteps } from "./check-steps.ts";
 import { CHECKS, checkById } from "./checks.ts";
-import { complaints } from "./complaint.ts";
+import { noticedNow } from "./complaint.ts";
 import { evidenceFrom, fits } from "./evidence.ts";
 import type { FaultChances } from "./fault-cost.ts";
 import { optionsFor } from "./options.ts";
@@ -108,7 +108,7 @@ function rank(weighing: Weighing): readonly Step[] {
   ].sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1));
   if (mends.length > 0) return [...mends, ...competing, ride];
   if (ride.worth >= 1) return [ride, ...competing];
-  if (ride.id === "confirm" && complaints(weighing).size === 0) return [ride, ...competing];
+  if (ride.id === "confirm" && noticedNow(weighing).trouble.size === 0) return [ride, ...competing];
   const top = competing[0];
   if (top === undefined || top.worth < 1) {
     // Nothing pays for itself by reckoning: still, a test that tells something beats one more ride.

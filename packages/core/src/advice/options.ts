@@ -30,7 +30,8 @@ const STAY: Option = { changes: [], toBuy: [], fit: (setup) => setup };
 const WIDEST_STEP = 1.3;
 /** Steps to either side that can be bought. */
 const STEPS_TO_BUY = 4;
-const TURNS = { least: 0.5, most: 3.5, step: 0.25 };
+/** Beyond these turns out the pilot is the wrong size: a screw is not left there. Setting guides give 1 to 2½, at most ¾ to 3. */
+const TURNS = { least: 0.75, most: 2.75, step: 0.25 };
 
 /** Everything that can be fitted next, from the drawer and from what can be bought. A part that is not known is left alone. */
 export function optionsFor({ setup }: Situation, drawer: Drawer): Options {

@@ -2,6 +2,7 @@ import { chanceBelow, mixtureAt } from "../belief/reading.ts";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
+import { allIsWell, noticedNow, since } from "./complaint.ts";
 import { RIDE_MINUTES } from "./labour.ts";
 import { listed } from "./read-parts-step.ts";
 import { at } from "./reasons.ts";
@@ -29,8 +30,9 @@ export function rideStep(weighing: Weighing): Step {
       chanceBelow(belief, present.shift, opening, RIGHT.lean),
     sd: mixtureAt(belief, present.shift, opening).sd,
   }));
+  const well = allIsWell(noticedNow(weighing));
   const open = chanceRight
-    .filter(({ opening, right }) => right < 0.6 && (top !== "stay below 3/4" || opening < 0.75))
+    .filter(({ opening, right }) => !well && right < 0.6 && (top !== "stay below 3/4" || opening < 0.75))
     .sort((a, b) => a.right - b.right);
   const allRight = chanceRight.reduce((least, { right }) => Math.min(least, right), 1);
   const title = !heard
@@ -65,11 +67,11 @@ export function rideStep(weighing: Weighing): Step {
   };
 }
 
-/** True when a ride or test was reported on the parts as fitted now, in whatever air. */
+/** True when a ride or test was reported on the parts as fitted now, in whatever air, since the last mend. */
 function heardOf(story: BikeCase): boolean {
   const parts = partsKey(story.now.setup);
-  const since = story.freshStartAt ?? Number.NEGATIVE_INFINITY;
+  const from = since(story);
   return [...story.rides, ...story.tests].some(
-    ({ at: when, situation }) => when >= since && partsKey(situation.setup) === parts,
+    ({ at: when, situation }) => when > from && partsKey(situation.setup) === parts,
   );
 }

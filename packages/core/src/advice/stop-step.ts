@@ -1,22 +1,63 @@
+import type { Sign } from "../belief/catalogue.ts";
 import { signById } from "../belief/signs/all.ts";
 import { type Step, surenessOf } from "./advice.ts";
+import type { BikeCase } from "./case.ts";
+import { since } from "./complaint.ts";
+import { situationKey } from "./situation-key.ts";
+import { testById } from "./tests-on-engine.ts";
 import type { Weighing } from "./weighing.ts";
 
 /** The cautions that go with an engine that warned. */
 const CAUTIONS = ["stop-at-knock", "runaway", "hand-over", "makers-manual"];
+
+/** Pinging is a warning: it can end in detonation and a holed piston. Common practice, no source. Rule A6. */
+const KNOCK_WARNINGS: readonly string[] = ["pings-on-roll-on"];
+
+interface SeenSign {
+  readonly record: string;
+  readonly at: number;
+  readonly sign: Sign;
+}
+
+/** Every sign noticed, on a ride or as the outcome of a test. */
+function seenSigns(story: BikeCase): readonly SeenSign[] {
+  const named = [
+    ...story.rides.flatMap(({ record, at, reports }) =>
+      reports.filter(({ seen }) => seen).map(({ sign }) => ({ record, at, name: sign })),
+    ),
+    ...story.tests.map(({ record, at, test, outcome }) => ({
+      record,
+      at,
+      name: testById(test)?.outcomes.find(({ id }) => id === outcome)?.sign ?? "",
+    })),
+  ];
+  return named.flatMap(({ record, at, name }) => {
+    const sign = signById(name);
+    return sign === undefined ? [] : [{ record, at, sign }];
+  });
+}
+
+/** True while pinging was the last word on the parts and air of now: no riding under load to learn more, nothing leaner. */
+export function warnedOfKnock(story: BikeCase): boolean {
+  const here = situationKey(story.now);
+  const places = new Map(
+    [...story.rides, ...story.tests].map(({ record, situation }) => [record, situation]),
+  );
+  const from = since(story);
+  return seenSigns(story).some(
+    ({ record, at, sign }) =>
+      at > from && KNOCK_WARNINGS.includes(sign.id) && situationKey(places.get(record)!) === here,
+  );
+}
 
 /**
  * A stop sign that nobody has answered: seen on a ride or in a test, and no check since then that found or
  * mended something, or found all sound. It ends tuning. Rule A6.
  */
 export function stopStep({ story }: Weighing): Step | null {
-  const seen = [
-    ...story.rides.flatMap(({ record, at, reports }) =>
-      reports.filter(({ seen }) => seen).map(({ sign }) => ({ record, at, sign: signById(sign) })),
-    ),
-  ].filter(({ sign }) => sign?.stop);
-  const since = Math.max(story.freshStartAt ?? -Infinity, ...story.checks.map(({ at }) => at));
-  const open = seen.filter(({ at }) => at > since).sort((a, b) => a.at - b.at);
+  const seen = seenSigns(story).filter(({ sign }) => sign.stop);
+  const answered = Math.max(story.freshStartAt ?? -Infinity, ...story.checks.map(({ at }) => at));
+  const open = seen.filter(({ at }) => at > answered).sort((a, b) => a.at - b.at);
   const [first] = open;
   if (first === undefined) return null;
   return {
@@ -31,7 +72,7 @@ export function stopStep({ story }: Weighing): Step | null {
       "Hand it to a licensed technician for a pressure test, the timing and a look inside before it runs again.",
     ],
     tools: ["plug spanner", "torch", "magnifier"],
-    why: open.map(({ record, sign }) => ({ record, text: sign!.words })),
+    why: open.map(({ record, sign }) => ({ record, text: sign.words })),
     expect:
       "A cause that can be seen or measured. Note the check and what it found; only then does the tuning go on.",
     wrongIf: "",

@@ -3,11 +3,12 @@ import { stretchCentre } from "../belief/state.ts";
 import type { Opening } from "../units/quantity.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { Check, Test } from "./catalogue.ts";
-import { bandOfStretch, complaints } from "./complaint.ts";
+import { bandOfStretch, noticedNow } from "./complaint.ts";
 import { fits, stretchFor } from "./evidence.ts";
 import { at } from "./reasons.ts";
 import { type Candidate, flatShift } from "./search.ts";
 import { situationKey } from "./situation-key.ts";
+import { warnedOfKnock } from "./stop-step.ts";
 import {
   byFault,
   type PossibleOutcome,
@@ -35,13 +36,15 @@ const LEAST_GAIN = 1;
 export function testSteps(weighing: Weighing, checks: readonly Check[]): readonly Step[] {
   const { story, belief, present } = weighing;
   const shortlist = shortlistOf(weighing.candidates);
-  const troubled = complaints(weighing);
+  const { trouble: troubled } = noticedNow(weighing);
+  const warned = warnedOfKnock(story);
   const faults = byFault(belief);
   const top = topThrottle(belief, present.shift);
   const valued: { test: Test; opening: Opening | null; value: TestValue }[] = [];
   for (const test of TESTS) {
     if (!fits(test.strokes, story.engine.strokes)) continue;
     if (test.screw !== null && test.screw !== story.now.setup.screw.part?.kind) continue;
+    if (warned && test.cautions.includes("test-riding")) continue;
     if (test.wideOpen && !(top === "free" || (top === "seconds only" && test.minutes < LONG_TEST))) continue;
     const openings = test.openings.length > 0 ? test.openings : [null];
     for (const opening of openings) {
