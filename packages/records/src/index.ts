@@ -34,7 +34,6 @@ export type { KnownGood } from "./replay/known-good.ts";
 export { knownGoodSetups } from "./replay/known-good.ts";
 export { replay } from "./replay/replay.ts";
 export { reportAgeMinutes } from "./replay/report-age.ts";
-export { reportAgeMinutes } from "./replay/report-age.ts";
 export type { FittedParts, FittedSetup } from "./replay/setup-timeline.ts";
 export type { BikeStory, Moment, Placed, ShopState } from "./replay/shop-state.ts";
 export { shopDrawer } from "./replay/si-drawer.ts";

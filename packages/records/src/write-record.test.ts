@@ -98,14 +98,10 @@ describe("[R13] writing", () => {
 });
 
 test("[R10] digests of different short texts differ, and are whole numbers below 2^53", () => {
-  const texts = Array.from({ length: 60_000 }, (_, i) => (i < 30_000 ? `r${i}` : JSON.stringify({ n: i / 8 })));
+  const texts = Array.from({ length: 60_000 }, (_, i) =>
+    i < 30_000 ? `r${i}` : JSON.stringify({ n: i / 8 }),
+  );
   const digests = texts.map(digest);
   expect(new Set(digests).size).toBe(texts.length);
   expect(digests.every((value) => Number.isSafeInteger(value) && value >= 0)).toBe(true);
-});
-    const value = digest(text);
-    expect(Number.isSafeInteger(value) && value >= 0).toBe(true);
-    expect(seen.get(value)).toBeUndefined();
-    seen.set(value, text);
-  }
 });
