@@ -1,0 +1,5 @@
+import type { Flags } from "../command.ts";
+
+export const BIKE_FLAG: Flags = {
+  bike: { type: "text", value: "ID", help: "Which bike of the log; not needed where it has only one" },
+};

@@ -1,0 +1,18 @@
+import { type Advice, nextStep } from "@jetwright/core";
+import { bikeCase, type ReplayedCase, readLogText, replay } from "@jetwright/records";
+
+/** A log's case for one bike. Throws when a line of it cannot be used, so that no scenario passes on half its log. */
+export function caseFrom(log: string, bike: string): ReplayedCase {
+  const { entries, problems } = readLogText(log);
+  if (problems.length > 0) throw new Error(problems.map(({ what, mend }) => `${what}: ${mend}`).join("\n"));
+  const replayed = bikeCase(replay(entries), bike);
+  if (!replayed.ok) throw new Error(replayed.detail);
+  return replayed.value;
+}
+
+/** The whole way from a log as text to the advice. */
+export function adviceFor(log: string, bike: string): Advice {
+  const advice = nextStep(caseFrom(log, bike));
+  if (!advice.ok) throw new Error(advice.detail);
+  return advice.value;
+}
