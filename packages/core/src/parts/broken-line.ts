@@ -29,7 +29,7 @@ export const brokenLineAt = (line: BrokenLine, x: number): number => {
 const FIRST_STRETCH = 2;
 const OTHER_STRETCH = 3;
 /** Readings of a needle need a few dozen at most; beyond this they are no broken line and any answer is refused later. */
-const MOST_SHARINGS = 200;
+const MOST_SHARINGS = 40;
 
 /**
  * Best line of `bends` bends through points sorted by x, by weighted least squares: exact, not from a starting guess.

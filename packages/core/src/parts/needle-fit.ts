@@ -25,8 +25,8 @@ const PRICE_OF_LEAVING_OUT = 16;
 const MOST_LEFT_OUT = 2;
 /** Readings nearer than this many standard deviations to the line are never suspects. */
 const SUSPECT = 2.5;
-/** Price for each reading beyond which nothing is worth leaving out: the readings are no needle. */
-const HOPELESS = 25;
+/** Score for each reading beyond which the readings scatter too widely for one or two of them to be the cause. */
+const HOPELESS = 3;
 
 /**
  * Picks the number of tapers and the readings to leave out: least misfit (chi square) + 3 ln n a bend + 16 a

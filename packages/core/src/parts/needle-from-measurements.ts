@@ -126,7 +126,8 @@ function refusedShape(
 ): Refusal<NeedleRefusal> | null {
   const rough = !chosen || !doubt || doubt.scatter > ROUGH || chosen.leftOut.length > 0;
   const free = rough ? chooseLine(points, distanceSd, false) : null;
-  const betterFree = free !== null && free.score < (chosen?.score ?? Infinity) - CLEARLY_BETTER;
+  const betterFree =
+    free !== null && free.score < (chosen?.score ?? Infinity) - CLEARLY_BETTER * scatterOf(free);
   const widening = (betterFree ? free : chosen) && wideningOf((betterFree ? free : chosen)!);
   if (widening) {
     return refuse(
@@ -149,17 +150,22 @@ function refusedShape(
   return null;
 }
 
-/** The first stretch that widens beyond doubt. */
+/** Chi square a spare reading of a line with a free first slope, at least 1. */
+const scatterOf = ({ line, points }: Pick<ChosenLine, "line" | "points">): number =>
+  Math.max(1, line.misfit / Math.max(1, points.length - 2 - 2 * line.breaks.length));
+
+/** The first stretch that widens beyond doubt, the readings' own scatter counted in. */
 function wideningOf({ line, points }: ChosenLine): { from: number; to: number } | null {
   const [first, last] = [points[0]!.x, points[points.length - 1]!.x];
   const edges = [first, ...line.breaks, last];
+  const sure = SURE * Math.sqrt(scatterOf({ line, points }));
   for (const [k, slope] of line.slopes.entries()) {
     const [from, to] = [Math.max(edges[k]!, first), Math.min(edges[k + 1]!, last)];
     const inside = points.filter((point) => point.x >= from - 1e-9 && point.x <= to + 1e-9);
     const weight = inside.reduce((sum, point) => sum + point.weight, 0);
     const mean = inside.reduce((sum, point) => sum + point.weight * point.x, 0) / weight;
     const spread = inside.reduce((sum, point) => sum + point.weight * (point.x - mean) * (point.x - mean), 0);
-    if (slope > 0 && slope * Math.sqrt(spread) > SURE) return { from, to };
+    if (slope > 0 && slope * Math.sqrt(spread) > sure) return { from, to };
   }
   return null;
 }
