@@ -18,7 +18,8 @@ export function waysOf(before: Setup, step: Step): Ways {
   if (after === undefined) return { pilot: 0, screw: 0, clip: 0, main: 0 };
   return {
     pilot: way(before.pilot.part?.number, after.pilot.part?.number),
-    screw: outIs(before.body.screwKind) * way(before.screw.part?.turnsOut, after.screw.part?.turnsOut),
+    // + 0: no minus nought.
+    screw: outIs(before.body.screwKind) * way(before.screw.part?.turnsOut, after.screw.part?.turnsOut) + 0,
     clip: way(before.clip.part ?? undefined, after.clip.part ?? undefined),
     main: way(before.main.part?.number, after.main.part?.number),
   };
