@@ -1,4 +1,5 @@
 import { AIR_CHECKS } from "./air.ts";
+import { BASELINE_CHECKS } from "./baseline.ts";
 import type { ReferenceCheck } from "./check.ts";
 import { FUEL_CHECKS } from "./fuel.ts";
 import { METERING_CHECKS } from "./metering.ts";
@@ -14,4 +15,5 @@ export const REFERENCES: readonly { readonly topic: string; readonly checks: rea
   { topic: "metering", checks: METERING_CHECKS },
   { topic: "textbook carburetor", checks: TEXTBOOK_CARBURETOR_CHECKS },
   { topic: "parts", checks: PARTS_CHECKS },
+  { topic: "baseline", checks: BASELINE_CHECKS },
 ];

@@ -18,6 +18,9 @@ export interface SizedBike extends BikeToStart {
 /** Bores on engines of one size and use differ by this much, as a log. Estimate. */
 const USUAL_BORE_SD = 0.12;
 
+/** Outside these, as a part of the usual one, a believable bore is still asked about. */
+const COMMON = [0.72, 1.35] as const;
+
 const millimetres = (x: Metre): string => `${Math.round(toMillimetre(x) * 10) / 10} mm`;
 const centimetres = (x: CubicMetre): string => `${Math.round(toCubicCentimetre(x))} cm³`;
 
@@ -68,16 +71,16 @@ export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
     );
   }
   const ratio = bore / usual;
+  const common = ratio >= COMMON[0] && ratio <= COMMON[1];
   return accept({
     ...bike,
     displacement,
     bore,
     boreSd: 0,
-    warnings:
-      ratio >= 0.8 && ratio <= 1.25
-        ? []
-        : [
-            `A ${millimetres(bore)} bore is ${ratio < 1 ? "small" : "large"} for ${centimetres(displacement)}; about ${millimetres(usual)} is usual. Check that it was measured, not guessed.`,
-          ],
+    warnings: common
+      ? []
+      : [
+          `A ${millimetres(bore)} bore is ${ratio < 1 ? "small" : "large"} for ${centimetres(displacement)}; about ${millimetres(usual)} is usual. Check that it was measured, not guessed.`,
+        ],
   });
 }

@@ -1,10 +1,10 @@
 import type { AirState } from "../air/air-state.ts";
 import type { FuelState } from "../fuel/fuel-state.ts";
 import type { MeteringRefusal } from "../metering/comparable.ts";
-import { type Comparison, compare } from "../metering/compare.ts";
+import { compare, totalAt } from "../metering/compare.ts";
+import { shiftsFrom } from "../metering/shift.ts";
 import type { Situation } from "../metering/situation.ts";
 import { exp, log } from "../numerics/elementary.ts";
-import type { Jet } from "../parts/jet.ts";
 import { known } from "../parts/known.ts";
 import { OPENINGS } from "../units/opening.ts";
 import { accept, type Outcome } from "../units/outcome.ts";
@@ -43,6 +43,13 @@ export function broughtTo(
 ): Outcome<BroughtTo, MeteringRefusal> {
   const unchanged = compare(from, { setup: from.setup, air, fuel });
   if (!unchanged.ok) return unchanged;
+  const shiftTo = shiftsFrom(from);
+  if (!shiftTo.ok) return shiftTo;
+  /** How much richer a situation is than `from` at opening number `i`; not a number for a part that cannot be. */
+  const richer: Richer = (to, i) => {
+    const shift = shiftTo.value(to);
+    return shift.ok ? totalAt(shift.value, i) : Number.NaN;
+  };
   let there: Situation = { setup: from.setup, air, fuel };
   const brought: Record<"main" | "pilot", BroughtJet | null> = { main: null, pilot: null };
   for (const [place, i] of [
@@ -51,59 +58,47 @@ export function broughtTo(
   ] as const) {
     const jet = from.setup[place].part;
     if (jet === null) continue;
-    const solved = solve(from, there, place, jet, i);
+    const base = there;
+    const fitted = (size: number): Situation => ({
+      ...base,
+      setup: { ...base.setup, [place]: { ...base.setup[place], part: { ...jet, number: exp(size) } } },
+    });
+    const solved = solve((size) => richer(fitted(size), i), log(jet.number));
     if (solved === null) continue;
-    const { number, slope } = solved;
-    brought[place] = { number, slope, sd: unchanged.value.at[i]!.sd / slope };
-    there = withNumber(there, place, jet, number);
+    const { size, slope } = solved;
+    brought[place] = { number: exp(size), slope, sd: unchanged.value.at[i]!.sd / slope };
+    there = fitted(size);
   }
-  const grooves = groovesLeft(from, there);
-  return grooves.ok ? accept({ ...brought, grooves: grooves.value }) : grooves;
+  return accept({ ...brought, grooves: groovesLeft(there, richer) });
 }
 
-const withNumber = (base: Situation, place: "main" | "pilot", jet: Jet, number: number): Situation => ({
-  ...base,
-  setup: { ...base.setup, [place]: { ...base.setup[place], part: { ...jet, number } } },
-});
+type Richer = (to: Situation, i: number) => number;
 
-/** Newton's method in the log of the jet's number, on a function that is nearly straight in it; null: no such jet. */
+/** Newton's method on a function that is nearly straight and rises; null where it does not come to 0. */
 function solve(
-  from: Situation,
-  base: Situation,
-  place: "main" | "pilot",
-  jet: Jet,
-  i: number,
-): { readonly number: number; readonly slope: number } | null {
+  richer: (size: number) => number,
+  start: number,
+): { readonly size: number; readonly slope: number } | null {
   const STEP = 0.01;
-  const richer = (size: number): number => {
-    const comparison = compare(from, withNumber(base, place, jet, exp(size)));
-    return comparison.ok ? comparison.value.at[i]!.logRatio : Number.NaN;
-  };
-  let size = log(jet.number);
+  let size = start;
   for (let round = 0; round < 12; round++) {
     const here = richer(size);
     const slope = (richer(size + STEP) - here) / STEP;
-    if (Math.abs(here) < 1e-11) return { number: exp(size), slope };
+    if (Math.abs(here) < 1e-11) return { size, slope };
     // Never more than by half in one go: past that the straight line means nothing.
     size -= Math.min(0.4, Math.max(-0.4, here / slope));
   }
   return null;
 }
 
-/** Grooves that would take away what is left at 1/2 throttle. */
-function groovesLeft(from: Situation, there: Situation): Outcome<number | null, MeteringRefusal> {
+/** Grooves that would take away what is left at 1/2 throttle; null where the clip is not known. */
+function groovesLeft(there: Situation, richer: Richer): number | null {
   const clip = there.setup.clip.part;
-  if (clip === null) return accept(null);
-  const left = compare(from, there);
-  if (!left.ok) return left;
+  if (clip === null) return null;
   const last = there.setup.needle.part?.grooves ?? 5;
   const move = clip + 0.5 <= last ? 0.5 : -0.5;
-  const moved = compare(from, {
-    ...there,
-    setup: { ...there.setup, clip: known(clip + move) },
-  });
-  if (!moved.ok) return moved;
-  const at = (comparison: Comparison): number => comparison.at[HALF]!.logRatio;
-  const perGroove = (at(moved.value) - at(left.value)) / move;
-  return accept(perGroove > 1e-6 ? -at(left.value) / perGroove : 0);
+  const left = richer(there, HALF);
+  const moved = richer({ ...there, setup: { ...there.setup, clip: known(clip + move) } }, HALF);
+  const perGroove = (moved - left) / move;
+  return perGroove > 1e-6 ? -left / perGroove : 0;
 }

@@ -15,9 +15,9 @@ export interface Theory {
 /** Bore number of the main jet for each mm of carburetor bore. Published two-stroke settings: 4.1 to 5.0. */
 const MAIN_PER_MM = { 2: 4.65, 4: 4.4 } as const;
 const MAIN_SD = { 2: 0.07, 4: 0.09 } as const;
-/** Bore number of the pilot jet for each mm: 1.2 to 1.4 on two-strokes; four-strokes differ more. Estimate. */
+/** Bore number of the pilot jet for each mm: 1.1 to 1.4 on two-strokes, 1.0 to 1.9 on four-strokes. Published settings. */
 const PILOT_PER_MM = { 2: 1.27, 4: 1.3 } as const;
-const PILOT_SD = { 2: 0.1, 4: 0.2 } as const;
+const PILOT_SD = { 2: 0.1, 4: 0.25 } as const;
 /**
  * The main jet goes up with the displacement fed through one bore, to this power. One published pair on 36 mm
  * (277 cm³ 148, 447 cm³ 165) gives 0.23; a plain orifice would give 0. Estimate between the two.
@@ -45,10 +45,10 @@ export function mainByTheory(input: Features, numbering: JetNumbering): Theory {
   );
 }
 
-/** The pilot jet by theory: 1.2 to 1.4 % of the bore on two-strokes. Estimate from published settings. */
+/** The pilot jet by theory: about 1.27 % of the bore on two-strokes. Estimate from published settings. */
 export function pilotByTheory(input: Features, numbering: JetNumbering): Theory {
   const { strokes, bore } = input;
-  const part = strokes === 2 ? "1.1 to 1.5" : "0.9 to 1.8";
+  const part = strokes === 2 ? "1.1 to 1.5" : "0.9 to 1.9";
   return inNumbering(
     log(PILOT_PER_MM[strokes] * bore * 1000),
     PILOT_SD[strokes],

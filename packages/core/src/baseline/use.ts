@@ -3,8 +3,11 @@ export const USES = ["trail", "enduro", "race"] as const;
 export type Use = (typeof USES)[number];
 
 const WORDS: readonly (readonly [Use, RegExp])[] = [
-  ["race", /\b(race|racing|moto-?cross|mx|track|kart|supermoto|flat ?track|speedway|cross)\b/],
-  ["enduro", /\b(enduro|cross-?country|hare|woods|rally|desert|baja|quad|atv)\b/],
+  [
+    "race",
+    /\b(race|racing|moto-?cross|mx|track|kart|supermoto|flat ?track|speedway)\b|\bcross\b(?![- ]?country)/,
+  ],
+  ["enduro", /\b(enduro|cross[- ]?country|hare|woods|rally|desert|baja|quad|atv)\b/],
   [
     "trail",
     /\b(trail|trails|trials?|play|farm|work|road|street|commut\w*|pit|kids?|children|vintage|utility)\b/,
