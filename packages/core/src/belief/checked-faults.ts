@@ -5,6 +5,9 @@ import type { Checked } from "./observation.ts";
 /** A fault that was mended has this much of its prior left: repairs fail too. Estimate. */
 const LEFT_AFTER_MENDING = 0.15;
 
+/** A check that finds a fault at least this often closes it again when it comes out sound. */
+const CLEARS = 0.5;
+
 export interface CheckedFaults {
   /** What the checks add to the log odds of each hypothesis, against a sound engine. */
   readonly logWeight: (fault: FaultId) => number;
@@ -14,7 +17,13 @@ export interface CheckedFaults {
   readonly open: readonly FaultId[];
 }
 
-const byTime = (a: Checked, b: Checked): number => a.at - b.at || (a.record < b.record ? -1 : 1);
+/** By time; within one record a fault is found before it is mended, and "sound" comes after. */
+function byTime(a: Checked, b: Checked): number {
+  if (a.at !== b.at) return a.at - b.at;
+  for (const word of ["record", "check", "found"] as const)
+    if (a[word] !== b[word]) return a[word] < b[word] ? -1 : 1;
+  return (a.fault ?? "") < (b.fault ?? "") ? -1 : (a.fault ?? "") > (b.fault ?? "") ? 1 : 0;
+}
 
 /** What mechanical checks say, the latest of each kind counting, nothing from before a mend. Rule B8. */
 export function checkedFaults(checks: readonly Checked[]): CheckedFaults {
@@ -36,20 +45,23 @@ export function checkedFaults(checks: readonly Checked[]): CheckedFaults {
     const named = check.fault ?? onlyFault(check);
     if (check.found === "faulty" && named !== null) open.add(named);
     if (check.found === "sound")
-      for (const fault of FAULTS) if (check.finds[fault] !== undefined) open.delete(fault);
+      for (const fault of FAULTS) if ((check.finds[fault] ?? 0) >= CLEARS) open.delete(fault);
   }
+  const presentAt = (at: number): readonly FaultId[] =>
+    FAULTS.filter((fault) => (mendedAt.get(fault) ?? -Infinity) > at);
   const weights = new Map<FaultId, number>();
   for (const fault of FAULTS) {
     let weight = mendedAt.has(fault) ? log(LEFT_AFTER_MENDING) : 0;
     for (const check of latest.values()) {
       if ((mendedAt.get(fault) ?? -Infinity) >= check.at) continue;
-      weight += log(chanceOf(check, fault)) - log(chanceOf(check, null));
+      const present = presentAt(check.at);
+      weight += log(chanceOf(check, [...present, fault])) - log(chanceOf(check, present));
     }
     weights.set(fault, weight);
   }
   return {
     logWeight: (fault) => weights.get(fault) ?? 0,
-    presentAt: (at) => FAULTS.filter((fault) => (mendedAt.get(fault) ?? -Infinity) > at),
+    presentAt,
     open: FAULTS.filter((fault) => open.has(fault)),
   };
 }
@@ -59,13 +71,13 @@ function onlyFault(check: Checked): FaultId | null {
   return found.length === 1 ? found[0]! : null;
 }
 
-/** Chance of this check's result when that fault (or none) is present. */
-function chanceOf(check: Checked, fault: FaultId | null): number {
-  const finds = fault === null ? undefined : check.finds[fault];
-  const named = check.fault === null || check.fault === fault;
-  const faulty = finds !== undefined && named ? Math.max(finds, check.falseAlarm) : check.falseAlarm;
-  const found = Math.min(0.999, Math.max(0.001, faulty));
-  return check.found === "faulty"
-    ? found
-    : 1 - Math.min(0.999, Math.max(check.falseAlarm, finds ?? check.falseAlarm));
+/** Chance of this check's result with those faults present. */
+function chanceOf(check: Checked, present: readonly FaultId[]): number {
+  const named = check.found === "faulty" ? check.fault : null;
+  let finds = check.falseAlarm;
+  for (const fault of present) {
+    if (named === null || named === fault) finds = Math.max(finds, check.finds[fault] ?? 0);
+  }
+  const found = Math.min(0.999, Math.max(0.001, finds));
+  return check.found === "faulty" ? found : 1 - found;
 }

@@ -8,7 +8,7 @@ import type { Site } from "./site.ts";
 export type Reading = ReadonlyMap<number, Factor>;
 
 /** A reading is in doubt when right and wrong are within this, as a log ratio. */
-const IN_DOUBT = 4.5;
+const IN_DOUBT = 3.5;
 /** So many readings in doubt are told apart, each right or wrong; more stay one likelihood with two humps. */
 const MOST = 2;
 

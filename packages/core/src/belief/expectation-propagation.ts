@@ -20,6 +20,8 @@ export interface Propagated {
   readonly logEvidence: number;
   readonly sweeps: number;
   readonly converged: boolean;
+  /** True when stand-ins were held to adding precision: a rougher result. */
+  readonly careful: boolean;
   /** False when stand-ins took away more than the prior holds: then the rest means nothing. */
   readonly proper: boolean;
 }
@@ -30,6 +32,8 @@ export interface Start {
   /** Indices of the sites to visit; the others keep what they have in `from`. All when left out. */
   readonly only?: readonly number[];
   readonly maxSweeps?: number;
+  /** True: takes what has not come to rest after so many sweeps; otherwise it is done over with care. */
+  readonly keepMoving?: boolean;
   /** True: stand-ins only ever add precision. Always ends well, but two-sided evidence comes out too narrow. */
   readonly careful?: boolean;
 }
@@ -60,9 +64,8 @@ export function propagate(
   start: Start = {},
 ): Propagated {
   const free = iterate(prior, sights, factors, start);
-  const settled = free.converged || start.maxSweeps !== undefined;
-  if (free.proper && settled) return free;
-  return iterate(prior, sights, factors, { careful: true });
+  const settled = free.converged || start.keepMoving === true;
+  return free.proper && settled ? free : iterate(prior, sights, factors, { careful: true });
 }
 
 function iterate(
@@ -78,7 +81,8 @@ function iterate(
     cavity: { precision: 0, centre: 0 },
     tilted: { mass: 0, mean: 0, variance: 0 },
   };
-  const widest = sights.map((sight) => widestAlong(prior.gaussian, sight));
+  const widest = new Float64Array(sights.length);
+  for (const i of only) widest[i] = widestAlong(prior.gaussian, sights[i]!);
   let sweeps = 0;
   let last = Infinity;
   let damping = 1;
@@ -104,7 +108,7 @@ function iterate(
   let logEvidence = logMass - prior.logMass;
   for (let i = 0; i < constants.length; i++) logEvidence += constants[i]!;
   const proper = only.every((i) => Number.isFinite(constants[i]!));
-  return { prior, posterior: gaussian, stands, constants, logEvidence, sweeps, converged, proper };
+  return { prior, posterior: gaussian, stands, constants, logEvidence, sweeps, converged, careful, proper };
 }
 
 /** Where to start: a reading is trusted until the rest speaks against it, all else says nothing yet. */

@@ -29,7 +29,8 @@ export function chanceWithFaults(sign: Sign, present: readonly FaultId[]): Plate
       lean *= left;
     } else {
       // The table's figure is for the fault with the jets right: take out what a right mixture already gives.
-      const added = Math.max(0, (withFault - sign.chance.right) / (1 - sign.chance.right));
+      const room = 1 - sign.chance.right;
+      const added = room > 0 ? Math.max(0, (withFault - sign.chance.right) / room) : 0;
       rich = added + (1 - added) * rich;
       right = added + (1 - added) * right;
       lean = added + (1 - added) * lean;

@@ -1,3 +1,4 @@
+import { compareNumbers } from "../numerics/compare-numbers.ts";
 import type { FaultId } from "./catalogue.ts";
 import { measuredLikelihood } from "./measured-likelihood.ts";
 import type { Compared, Observation, SignSeen } from "./observation.ts";
@@ -25,7 +26,7 @@ export function sitesFrom(
       const { stretch, shift, error, sd } = observation;
       sites.push({
         observation,
-        key: `measured|${stretch.join(",")}|${error}`,
+        key: `measured|${error}|${sd}`,
         along: direction(stretch, shift),
         sound: measuredLikelihood(error, sd),
         faults: new Map(),
@@ -36,7 +37,7 @@ export function sitesFrom(
     const { sign, stretch, shift, seen } = observation;
     sites.push({
       observation,
-      key: `sign|${sign.id}|${seen}|${stretch.join(",")}`,
+      key: `sign|${sign.id}|${seen}`,
       along: direction(stretch, shift),
       sound: likelihood.sound,
       faults: likelihood.faults,
@@ -49,13 +50,25 @@ export function sitesFrom(
   return sites.sort(inOrder);
 }
 
-const later = (a: Compared, b: Compared): boolean => a.at > b.at || (a.at === b.at && a.record > b.record);
+/** Whether a verdict speaks instead of another: the later one; of one record's, any but always the same. */
+function later(a: Compared, b: Compared): boolean {
+  if (a.at !== b.at) return a.at > b.at;
+  if (a.record !== b.record) return a.record > b.record;
+  if (a.felt !== b.felt) return a.felt > b.felt;
+  return compareNumbers(sightOfChange(a), sightOfChange(b)) > 0;
+}
+
+const sightOfChange = ({ opening, before, after }: Compared): readonly number[] => [
+  ...direction(stretchAt(opening), before),
+  ...direction(stretchAt(opening), after),
+];
 
 function inOrder(a: Site, b: Site): number {
   const [first, second] = [a.observation, b.observation];
   if (first.at !== second.at) return first.at - second.at;
   if (first.record !== second.record) return first.record < second.record ? -1 : 1;
-  return a.key < b.key ? -1 : a.key > b.key ? 1 : 0;
+  if (a.key !== b.key) return a.key < b.key ? -1 : 1;
+  return compareNumbers(a.along, b.along);
 }
 
 /** Looks along the mixture error half-way between the two situations. Rule B6. */

@@ -1,9 +1,9 @@
-import { log } from "../numerics/elementary.ts";
+import { compareNumbers } from "../numerics/compare-numbers.ts";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import type { FaultId } from "./catalogue.ts";
 import type { SignSeen } from "./observation.ts";
 import { type SignLikelihood, signLikelihood } from "./sign-likelihood.ts";
-import { stretchCentre } from "./state.ts";
+import { direction, stretchCentre } from "./state.ts";
 
 /** A sign that speaks for its whole group in one situation at one opening. */
 export interface Vote {
@@ -44,8 +44,14 @@ export function votes(
 function speaksBefore(a: Vote, b: Vote): boolean {
   if (a.observation.at !== b.observation.at) return a.observation.at > b.observation.at;
   if (a.observation.record !== b.observation.record) return a.observation.record > b.observation.record;
-  const stronger = log(a.likelihood.strength) - log(b.likelihood.strength);
-  if (Math.abs(stronger) > 1e-9) return stronger > 0;
+  const stronger = rounded(a.likelihood.strength) - rounded(b.likelihood.strength);
+  if (stronger !== 0) return stronger > 0;
   if (a.observation.sign.id !== b.observation.sign.id) return a.observation.sign.id < b.observation.sign.id;
-  return a.observation.seen && !b.observation.seen;
+  if (a.observation.seen !== b.observation.seen) return a.observation.seen;
+  return compareNumbers(sightOfSign(a.observation), sightOfSign(b.observation)) > 0;
 }
+
+/** Strengths that differ by rounding alone, such as two at the cap, are the same. */
+const rounded = (strength: number): number => Math.round(strength * 1e9);
+
+const sightOfSign = ({ stretch, shift }: SignSeen): Float64Array => direction(stretch, shift);

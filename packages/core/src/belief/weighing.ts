@@ -1,5 +1,5 @@
 import { exp, log } from "../numerics/elementary.ts";
-import type { FaultId } from "./catalogue.ts";
+import { FAULTS, type FaultId } from "./catalogue.ts";
 import { type Reading, waysToRead } from "./doubtful-readings.ts";
 import { type Propagated, propagate } from "./expectation-propagation.ts";
 import type { Factor } from "./factor.ts";
@@ -26,9 +26,12 @@ export interface Weighed {
 const NEGLIGIBLE = 2e-4;
 /** A share of the whole belief up to which a rough reckoning of a slice will do. */
 const ROUGH_WILL_DO = 0.003;
-/** Sweeps over the altered sites alone, and over all sites for a starting point. */
-const ROUGH_SWEEPS = 6;
-const STARTING_SWEEPS = 4;
+/** A few sweeps whose result need not have come to rest. */
+const ROUGHLY = { maxSweeps: 4, keepMoving: true };
+/** Sweeps for the sound engine on a slice; one that does not come to rest and matters gets more later. */
+const SOUND_SWEEPS = 8;
+/** A way to read the instruments this much lighter than the best is left out. */
+const UNLIKELY_WAY = 1e-2;
 
 interface Slice {
   readonly way: Reading;
@@ -51,11 +54,11 @@ export function weigh(
   const sights = sites.map((site) => sightOf(site.along));
   const slices = sliced(prior, sites, sights, along);
   const heaviest = slices.reduce((best, each) => (each.logWeight > best.logWeight ? each : best));
+  const altered = new Map(FAULTS.map((fault) => [fault, alteredBy(sites, fault)]));
   const rough = (fault: FaultId | null, { prior, sound, way }: Slice): Propagated => {
-    const altered = fault === null ? [] : [...sites.keys()].filter((i) => sites[i]!.faults.has(fault));
-    if (altered.length === 0) return sound;
-    const factors = factorsOf(sites, fault, way);
-    return propagate(prior, sights, factors, { from: sound, only: altered, maxSweeps: ROUGH_SWEEPS });
+    const only = fault === null ? [] : altered.get(fault)!;
+    if (only.length === 0) return sound;
+    return propagate(prior, sights, factorsOf(sites, fault, way), { ...ROUGHLY, from: sound, only });
   };
   // On the heaviest slice first: what a fault gains there, it gains about everywhere.
   const first = suspects.map(({ fault, logPrior }) => {
@@ -77,7 +80,8 @@ export function weigh(
   );
   const total = logSum(weighed.map(({ logWeight }) => logWeight));
   return weighed.map(({ fault, result, logWeight, slice }) => {
-    if (result === slice.sound || logWeight < total + log(ROUGH_WILL_DO)) return { fault, result, logWeight };
+    const done = result === slice.sound && result.converged && !result.careful;
+    if (done || logWeight < total + log(ROUGH_WILL_DO)) return { fault, result, logWeight };
     const full = propagate(slice.prior, sights, factorsOf(sites, fault, slice.way), { from: result });
     return { fault, result: full, logWeight: logWeight + full.logEvidence - result.logEvidence };
   });
@@ -90,19 +94,39 @@ function sliced(
   sights: readonly Sight[],
   along: Float64Array,
 ): readonly Slice[] {
-  const factors = factorsOf(sites, null, new Map());
-  const whole = propagate(prepare(prior), sights, factors, { maxSweeps: STARTING_SWEEPS });
+  const all = prepare(prior);
+  const whole = propagate(all, sights, factorsOf(sites, null, new Map()), ROUGHLY);
   const parts = splitAlong(prior, along);
   const first = prepare(parts[0]!.prior);
   const prepared = parts.map((part, i) => (i === 0 ? first : moved(first, part.prior)));
-  return waysToRead(sites, sights, whole).flatMap((way) => {
-    const read = factorsOf(sites, null, way);
-    return parts.map(({ weight }, i) => {
-      const sound = propagate(prepared[i]!, sights, read, { from: whole });
+  return likelyWays(all, sites, sights, whole).flatMap(({ way, from }) =>
+    parts.map(({ weight }, i) => {
+      const read = factorsOf(sites, null, way);
+      const sound = propagate(prepared[i]!, sights, read, { from, maxSweeps: SOUND_SWEEPS });
       return { way, prior: prepared[i]!, sound, logWeight: log(weight) + sound.logEvidence };
-    });
-  });
+    }),
+  );
 }
+
+/** The ways to read the instruments that a sound engine makes likely enough, with a rough result for each. */
+function likelyWays(
+  all: Prepared,
+  sites: readonly Site[],
+  sights: readonly Sight[],
+  whole: Propagated,
+): readonly { readonly way: Reading; readonly from: Propagated }[] {
+  const ways = waysToRead(sites, sights, whole);
+  if (ways.length === 1) return [{ way: ways[0]!, from: whole }];
+  const tried = ways.map((way) => ({
+    way,
+    from: propagate(all, sights, factorsOf(sites, null, way), { ...ROUGHLY, from: whole }),
+  }));
+  const best = Math.max(...tried.map(({ from }) => from.logEvidence));
+  return tried.filter(({ from }) => from.logEvidence > best + log(UNLIKELY_WAY));
+}
+
+const alteredBy = (sites: readonly Site[], fault: FaultId): readonly number[] =>
+  [...sites.keys()].filter((i) => sites[i]!.faults.has(fault));
 
 const factorsOf = (sites: readonly Site[], fault: FaultId | null, way: Reading): readonly Factor[] =>
   sites.map((site, i) => way.get(i) ?? factorUnder(site, fault));
