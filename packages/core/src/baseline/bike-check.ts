@@ -2,7 +2,7 @@ import { toCubicCentimetre, toMillimetre } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { CubicMetre, Metre } from "../units/quantity.ts";
 import type { BikeToStart } from "./bike.ts";
-import { believableBores, usualBore, usualDisplacement } from "./usual-bore.ts";
+import { believableBores, believableDisplacement, usualBore, usualDisplacement } from "./usual-bore.ts";
 
 export type BikeRefusal = "nothing to go by" | "displacement" | "bore" | "bore does not fit";
 
@@ -27,7 +27,7 @@ const centimetres = (x: CubicMetre): string => `${Math.round(toCubicCentimetre(x
 /** Fills in a size that nobody knows, and refuses sizes that cannot be or do not go together. */
 export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
   const { displacement, bore, use } = bike;
-  if (displacement !== null && !(displacement >= 20e-6 && displacement <= 1000e-6)) {
+  if (displacement !== null && !believableDisplacement(displacement)) {
     return refuse(
       "displacement",
       `${centimetres(displacement)} is outside 20 to 1000 cm³ for one carburetor. Check the unit; give what one carburetor feeds.`,

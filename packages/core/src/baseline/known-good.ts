@@ -1,17 +1,18 @@
 import { standardAir } from "../air/standard-atmosphere.ts";
 import type { FuelState } from "../fuel/fuel-state.ts";
 import { fuelState } from "../fuel/fuel-use.ts";
+import type { MeteringRefusal } from "../metering/comparable.ts";
 import type { Situation } from "../metering/situation.ts";
 import { boreHeight } from "../parts/bore.ts";
 import { openArea } from "../parts/bore-area.ts";
 import type { Jet } from "../parts/jet.ts";
-import { fromCelsius } from "../units/convert.ts";
-import { accept, type Outcome, type Refusal } from "../units/outcome.ts";
+import { fromCelsius, toCubicCentimetre } from "../units/convert.ts";
+import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { CubicMetre, Metre } from "../units/quantity.ts";
 import { type BroughtJet, broughtTo } from "./brought-to.ts";
 import type { Features } from "./likeness.ts";
 import type { Use } from "./use.ts";
-import { usualDisplacement } from "./usual-bore.ts";
+import { believableDisplacement, usualDisplacement } from "./usual-bore.ts";
 
 /** A bike of the shop that runs well as it is: its engine, and its setup in the air and on the fuel it did so. */
 export interface KnownGood {
@@ -52,8 +53,14 @@ export const roundBore = (situation: Situation): Metre => {
 };
 
 /** Brings a known-good setup to standard air and fuel; refuses one whose parts or air cannot be. */
-export function toStandard(good: KnownGood): Outcome<StandardSetup, Refusal["reason"]> {
+export function toStandard(good: KnownGood): Outcome<StandardSetup, MeteringRefusal | "displacement"> {
   const { engine, use, situation } = good;
+  if (engine.displacement !== null && !believableDisplacement(engine.displacement)) {
+    return refuse(
+      "displacement",
+      `A bike of the shop is down as ${Math.round(toCubicCentimetre(engine.displacement))} cm³ for one carburetor: mend its record.`,
+    );
+  }
   const brought = broughtTo(situation, STANDARD_AIR, standardFuel(engine.strokes));
   if (!brought.ok) return brought;
   const { setup } = situation;

@@ -278,6 +278,41 @@ describe("the shop's bikes", () => {
     expect(wrong.leftOut).toHaveLength(1);
     expect(wrong.leftOut[0]).toContain("main jet");
     expect(figure(wrong, "main").middle).toBe(main(bike()).middle);
+    for (const displacement of [0, Number.NaN, 9]) {
+      const odd = good({ good: { engine: { strokes: 2, displacement: displacement as CubicMetre } } });
+      expect(point(bike(), [odd]).leftOut[0]).toContain("mend its record");
+    }
+  });
+
+  test("a shop's bike of unknown displacement goes by its bore", () => {
+    const unknown = good({ main: boreJet(150), good: { engine: { strokes: 2, displacement: null } } });
+    const met = main(bike({ displacement: cc(285) }), [unknown]).middle;
+    expect(Math.abs(met / 150 - 1)).toBeLessThan(0.03);
+  });
+
+  test("a needle with seven grooves is counted from its middle, a bore of other shape by its area", () => {
+    const seven = { ...SETUP.needle.part!, grooves: 7 };
+    const setup = { needle: known(seven), clip: known(3) };
+    const three = [good({ setup }), good({ setup }), good({ setup })];
+    expect(figure(point(bike(), three), "clip").start).toBe(2);
+    const area = (Math.PI / 4) * 36 * 36;
+    const oval = { shape: "oval" as const, width: mm(30), height: mm((4 * area) / (Math.PI * 30)) };
+    const flat = good({ main: boreJet(150), setup: { body: { ...BODY, bore: oval } } });
+    expect(Math.abs(main(bike(), [flat]).middle / 150 - 1)).toBeLessThan(0.02);
+  });
+
+  test("two needles among bikes nearly alike are both named", () => {
+    const other = { ...SETUP.needle.part!, marks: " K7 " };
+    const start = point(bike(), [good(), good({ setup: { needle: known(other) } })]);
+    expect(start.needle).toContain("run needles K7, N1.");
+    expect(point(bike(), [good({ setup: { needle: UNKNOWN, clip: UNKNOWN } })]).needle).not.toContain("run");
+  });
+
+  test("a hundred bikes are read in one go", () => {
+    const many = Array.from({ length: 100 }, (_, i) => good({ volume: 60 + 4 * i, main: boreJet(150) }));
+    const start = main(bike(), many);
+    expect(Math.abs(start.middle / 150 - 1)).toBeLessThan(0.03);
+    expect(start.restsOn[0]).toMatch(/^mostly .* of this shop set up between/);
   });
 });
 
@@ -314,6 +349,14 @@ describe("what it refuses and asks", () => {
   test("air that cannot be", () => {
     const result = startingPoint(bike(), [], { ...STANDARD, air: dryAir(12) });
     expect(result.ok ? "" : result.reason).toBe("impossible air or fuel");
+  });
+  test("where no main jet can answer, the figure is missing and said", () => {
+    const start = point(bike(), [], {
+      ...STANDARD,
+      fuel: { ...STANDARD.fuel, stoichiometricRatio: 6.5 },
+    });
+    expect(figure(start, "main")).toBeUndefined();
+    expect(start.warnings.join()).toContain("No main jet answers");
   });
   test("without the bore a usual one stands in, with a wider spread and a word about it", () => {
     const start = point(bike({ bore: null }));

@@ -11,6 +11,7 @@ import type { BikeToStart } from "./bike.ts";
 import { type BikeRefusal, type SizedBike, sizedBike } from "./bike-check.ts";
 import { type BroughtTo, broughtTo } from "./brought-to.ts";
 import { type KnownGood, STANDARD_AIR, type StandardSetup, standardFuel, toStandard } from "./known-good.ts";
+import { likeness } from "./likeness.ts";
 import { needleAdvice } from "./needle-advice.ts";
 import { clipFigure, cutawayFigure, screwFigure } from "./starting-adjustments.ts";
 import type { StartingFigure } from "./starting-figure.ts";
@@ -52,8 +53,8 @@ export function startingPoint(
 ): Outcome<StartingPoint, StartingRefusal> {
   const sized = sizedBike(bike);
   if (!sized.ok) return sized;
-  const { setups, leftOut } = standardSetups(knownGood);
   const target = sized.value;
+  const { setups, leftOut } = standardSetups(knownGood, target);
   // How far the density formula was proved matters far less than a jet size.
   const doubts = place.air.warnings.filter(({ code }) => code !== "outside-formula-range");
   const warnings = [...target.warnings, ...doubts.map(({ text }) => text)];
@@ -97,10 +98,13 @@ export function startingPoint(
   });
 }
 
-function standardSetups(knownGood: readonly KnownGood[]): {
-  readonly setups: readonly StandardSetup[];
-  readonly leftOut: readonly string[];
-} {
+/** Past this many the rest are so much less alike that they would only cost time. */
+const MOST_SETUPS = 60;
+
+function standardSetups(
+  knownGood: readonly KnownGood[],
+  target: SizedBike,
+): { readonly setups: readonly StandardSetup[]; readonly leftOut: readonly string[] } {
   const setups: StandardSetup[] = [];
   const leftOut: string[] = [];
   for (const good of knownGood) {
@@ -108,7 +112,9 @@ function standardSetups(knownGood: readonly KnownGood[]): {
     if (standard.ok) setups.push(standard.value);
     else leftOut.push(standard.detail);
   }
-  return { setups, leftOut };
+  const alike = (setup: StandardSetup): number => likeness(target, setup.features);
+  setups.sort((a, b) => alike(b) - alike(a));
+  return { setups: setups.slice(0, MOST_SETUPS), leftOut };
 }
 
 /** Carries a jet number from standard air and fuel to the place, on a usual body with this bore. */

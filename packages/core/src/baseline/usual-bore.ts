@@ -37,3 +37,7 @@ export const believableBores = (displacement: CubicMetre): readonly [Metre, Metr
   (0.62 * usualBore(displacement, "trail")) as Metre,
   (1.6 * usualBore(displacement, "race")) as Metre,
 ];
+
+/** Whether one carburetor can feed this much: 20 to 1000 cm³. */
+export const believableDisplacement = (displacement: CubicMetre): boolean =>
+  displacement >= 20e-6 && displacement <= 1000e-6;
