@@ -53,13 +53,6 @@ export function inverseFromCholesky(lower: Float64Array, n: number): Float64Arra
   return inverse;
 }
 
-/** log of the determinant of L·Lᵀ is twice the sum of the logs of the diagonal: this gives the diagonal. */
-export function diagonal(matrix: Float64Array, n: number): Float64Array {
-  const out = new Float64Array(n);
-  for (let i = 0; i < n; i++) out[i] = matrix[i * n + i]!;
-  return out;
-}
-
 /** matrix · vector, into `into`. */
 export function multiplyInto(
   into: Float64Array,

@@ -1,0 +1,140 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { checkedFaults } from "./checked-faults.ts";
+import { exampleCheck } from "./example-sign.ts";
+
+// The example check finds an air leak 9 times in 10, a gearbox-side seal 4 in 10, and cries wolf 1 in 20.
+const sealed = { finds: { "gearbox-side-seal": 0.9 }, check: "seal", falseAlarm: 0.05 } as const;
+
+describe("mechanical checks", () => {
+  test("[B8] a fault found speaks for what the check finds, by its own figures", () => {
+    const { logWeight, open } = checkedFaults([exampleCheck()]);
+    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.9 / 0.05), 12);
+    expect(logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.4 / 0.05), 12);
+    expect(logWeight("ignition")).toBe(0);
+    expect(open).toEqual([]); // it could be either of the two
+  });
+
+  test("[B8] a fault found by name is that one, and open until mended", () => {
+    const { logWeight, open } = checkedFaults([exampleCheck({ fault: "air-leak" })]);
+    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.9 / 0.05), 12);
+    expect(logWeight("gearbox-side-seal")).toBe(0);
+    expect(open).toEqual(["air-leak"]);
+  });
+
+  test("[B8] a check that finds one fault alone names it", () => {
+    expect(checkedFaults([exampleCheck(sealed)]).open).toEqual(["gearbox-side-seal"]);
+  });
+
+  test("[B8] sound speaks against, as strongly as the check is sure to find it", () => {
+    const { logWeight } = checkedFaults([exampleCheck({ found: "sound" })]);
+    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.1 / 0.95), 12);
+    expect(logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.6 / 0.95), 12);
+    expect(logWeight("ignition")).toBe(0);
+  });
+
+  test("[B8] no check is certain: chances stay between 0.001 and 0.999", () => {
+    const sure = { finds: { ignition: 1 }, falseAlarm: 0, check: "sure" } as const;
+    expect(checkedFaults([exampleCheck(sure)]).logWeight("ignition")).toBeCloseTo(Math.log(999), 9);
+    const sound = checkedFaults([exampleCheck({ ...sure, found: "sound" })]);
+    expect(sound.logWeight("ignition")).toBeCloseTo(-Math.log(999), 9);
+  });
+
+  test("[B8] a check that finds a fault more rarely than it cries wolf says nothing of it", () => {
+    const poor = exampleCheck({ finds: { reed: 0.01 }, check: "poor" });
+    expect(checkedFaults([poor]).logWeight("reed")).toBe(0);
+  });
+
+  test("[B8] the latest of each check counts alone; other checks add", () => {
+    const first = exampleCheck({ at: 1, record: "c1" });
+    const second = exampleCheck({ at: 2, record: "c2", found: "sound" });
+    for (const order of [
+      [first, second],
+      [second, first],
+    ])
+      expect(checkedFaults(order).logWeight("air-leak")).toBeCloseTo(Math.log(0.1 / 0.95), 12);
+    const both = checkedFaults([first, exampleCheck({ at: 2, check: "spray", finds: { "air-leak": 0.5 } })]);
+    expect(both.logWeight("air-leak")).toBeCloseTo(Math.log(0.9 / 0.05) + Math.log(0.5 / 0.05), 12);
+  });
+
+  test("[B8] a good check that comes out sound closes an open fault, a poor one does not", () => {
+    const found = exampleCheck({ ...sealed, at: 1 });
+    const again = exampleCheck({ ...sealed, at: 2, found: "sound" });
+    expect(checkedFaults([found, again]).open).toEqual([]);
+    expect(checkedFaults([found, exampleCheck({ at: 2, found: "sound" })]).open).toEqual([
+      "gearbox-side-seal",
+    ]);
+  });
+
+  test("[B8] mending closes a fault, takes its evidence away and leaves 15 % of its prior", () => {
+    const found = exampleCheck({ at: 1, fault: "air-leak" });
+    const mended = exampleCheck({ at: 2, fault: "air-leak", found: "mended", record: "c2" });
+    const { logWeight, open } = checkedFaults([found, mended]);
+    expect(open).toEqual([]);
+    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.15), 12);
+    expect(logWeight("gearbox-side-seal")).toBe(0);
+  });
+
+  test("[B8] mending by a check of one fault needs no name; by a check of several it does", () => {
+    const one = checkedFaults([exampleCheck({ ...sealed, found: "mended" })]);
+    expect(one.logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.15), 12);
+    const several = checkedFaults([exampleCheck({ found: "mended" })]);
+    expect(several.logWeight("air-leak")).toBe(0);
+  });
+
+  test("[B8] a fault found again after mending is open again, and its evidence counts anew", () => {
+    const mended = exampleCheck({ at: 1, fault: "air-leak", found: "mended" });
+    const again = exampleCheck({ at: 2, fault: "air-leak" });
+    const { logWeight, open } = checkedFaults([again, mended]);
+    expect(open).toEqual(["air-leak"]);
+    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.15) + Math.log(0.9 / 0.05), 12);
+  });
+
+  test("[B8] a fault mended later explains what another check found before, so nobody else is blamed for it", () => {
+    const spray = exampleCheck({
+      check: "spray",
+      at: 1,
+      finds: { "air-leak": 0.7, "gearbox-side-seal": 0.3 },
+    });
+    const mended = exampleCheck({ at: 2, fault: "air-leak", found: "mended" });
+    const blamed = checkedFaults([spray]).logWeight("gearbox-side-seal");
+    const explained = checkedFaults([spray, mended]);
+    expect(blamed).toBeCloseTo(Math.log(0.3 / 0.05), 12);
+    expect(explained.logWeight("gearbox-side-seal")).toBe(0);
+    expect(explained.logWeight("air-leak")).toBeCloseTo(Math.log(0.15), 12);
+    const after = checkedFaults([{ ...spray, at: 3 }, mended]);
+    expect(after.logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.3 / 0.05), 12);
+  });
+
+  test("[B8] a fault mended later was there at every time before, and not from then on", () => {
+    const { presentAt } = checkedFaults([exampleCheck({ at: 5, fault: "air-leak", found: "mended" })]);
+    expect(presentAt(4)).toEqual(["air-leak"]);
+    expect(presentAt(5)).toEqual([]);
+    expect(checkedFaults([]).presentAt(0)).toEqual([]);
+  });
+
+  test("[B2] the order of the checks does not matter, even within one record", () => {
+    const found = fc.constantFrom("sound" as const, "faulty" as const, "mended" as const);
+    const fault = fc.constantFrom(null, "air-leak" as const, "gearbox-side-seal" as const);
+    const check = fc
+      .record({
+        found,
+        fault,
+        at: fc.integer({ min: 0, max: 2 }),
+        record: fc.constantFrom("a", "b"),
+        check: fc.constantFrom("p", "q"),
+      })
+      .map(exampleCheck);
+    const faults = ["air-leak", "gearbox-side-seal"] as const;
+    fc.assert(
+      fc.property(fc.array(check, { maxLength: 6 }), (checks) => {
+        const forth = checkedFaults(checks);
+        const back = checkedFaults([...checks].reverse());
+        expect(back.open).toEqual(forth.open);
+        for (const one of faults) expect(back.logWeight(one)).toBe(forth.logWeight(one));
+        expect(back.presentAt(1)).toEqual(forth.presentAt(1));
+      }),
+      { seed: 20261125, numRuns: 300 },
+    );
+  });
+});
