@@ -1,7 +1,7 @@
 import { parseArgs } from "node:util";
 import { accept, type Outcome, refuse } from "@jetwright/core";
 import { didYouMean } from "@jetwright/records";
-import type { Command, Flags } from "./command.ts";
+import type { Flags } from "./flag.ts";
 
 /** Flags every command takes. */
 export const COMMON_FLAGS: Flags = {
@@ -11,6 +11,16 @@ export const COMMON_FLAGS: Flags = {
   out: { type: "text", value: "FILE", help: "Write the answer to a new file; never over one" },
   help: { type: "switch", help: "Show this" },
 };
+
+/** What a command takes. */
+export interface Wanted {
+  readonly name: string;
+  /** Command lines as they may be typed. */
+  readonly usage: readonly string[];
+  readonly flags: Flags;
+  /** Fewest and most operands. */
+  readonly operands: readonly [number, number];
+}
 
 /** A command's arguments, read. */
 export interface Arguments {
@@ -23,7 +33,7 @@ export interface Arguments {
 const wrong = (what: string, mend: string) => refuse("arguments", `${what} ${mend}`);
 
 /** Reads the arguments of one command. A value may begin with a minus where it is a number. */
-export function readArguments(command: Command, argv: readonly string[]): Outcome<Arguments, "arguments"> {
+export function readArguments(command: Wanted, argv: readonly string[]): Outcome<Arguments, "arguments"> {
   const flags = { ...command.flags, ...COMMON_FLAGS };
   const { tokens } = parseArgs({
     args: [...argv],

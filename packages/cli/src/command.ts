@@ -1,20 +1,8 @@
 import type { Outcome } from "@jetwright/core";
 import type { Problem } from "@jetwright/records";
-import type { Arguments } from "./arguments.ts";
+import type { Arguments, Wanted } from "./arguments.ts";
 import type { Io } from "./io.ts";
 import type { Units } from "./print/units.ts";
-
-/** One flag of a command. */
-export interface Flag {
-  readonly type: "text" | "switch";
-  /** What stands in its place in the help, such as HEIGHT. */
-  readonly value?: string;
-  readonly help: string;
-  /** Listed under its own heading in the help. */
-  readonly group?: string;
-}
-
-export type Flags = Readonly<Record<string, Flag>>;
 
 /** What a command found: the same answer for programs and for people. */
 export interface Answer {
@@ -32,16 +20,10 @@ export interface Look {
   readonly units: Units;
 }
 
-export interface Command {
-  readonly name: string;
+export interface Command extends Wanted {
   /** One line of the list of commands. */
   readonly summary: string;
-  /** Command lines as they may be typed. */
-  readonly usage: readonly string[];
   /** Teaches: when to use it, a worked example, how to read the answer. */
   readonly manual: string;
-  readonly flags: Flags;
-  /** Fewest and most operands. */
-  readonly operands: readonly [number, number];
   readonly run: (args: Arguments, io: Io, look: Look) => Promise<Outcome<Answer>>;
 }

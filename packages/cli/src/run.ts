@@ -85,7 +85,8 @@ async function answer(command: Command, args: Arguments, io: Io): Promise<number
   return BAD_INPUT;
 }
 
-const styled = (found: Answer, look: Look): string => legible(`${found.text.trimEnd()}\n`, look.unicode);
+const styled = (found: Answer, look: Look): string =>
+  legible(`${found.text.trimEnd().replaceAll(/\n{3,}/g, "\n\n")}\n`, look.unicode);
 const legible = (text: string, unicode: boolean): string => (unicode ? text : asciiText(text));
 
 function say(io: Io, text: string): number {

@@ -37,6 +37,8 @@ export { reportAgeMinutes } from "./replay/report-age.ts";
 export type { FittedParts, FittedSetup } from "./replay/setup-timeline.ts";
 export type { BikeStory, Moment, Placed, ShopState } from "./replay/shop-state.ts";
 export { shopDrawer } from "./replay/si-drawer.ts";
+export type { SituationRefusal } from "./replay/situation-of-record.ts";
+export { AS_FOUND, situationOfRecord } from "./replay/situation-of-record.ts";
 export type { Struck } from "./replay/strikes.ts";
 export { OPENING_WORDS, openingOf } from "./spoken-opening.ts";
 export type { Vocabulary } from "./vocabulary.ts";

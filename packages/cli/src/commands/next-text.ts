@@ -3,10 +3,11 @@ import type { Look } from "../command.ts";
 import type { BikeOfLog } from "../input/bike-of-log.ts";
 import { dayOf } from "../print/dates.ts";
 import { lastHeard } from "../print/last-heard.ts";
-import { hanging, labelled, labelledList, wrap } from "../print/layout.ts";
+import { labelled, labelledList, wrap } from "../print/layout.ts";
 import { inTen, mixtureSentences, twoSidedSentences } from "../print/mixture-words.ts";
 import { paintFor } from "../print/paint.ts";
 import { mixturePicture } from "../print/picture.ts";
+import { points, worthSaying } from "../print/points.ts";
 import { oneLine } from "../print/printable.ts";
 import { airLine, bikeTitle, fittedLine } from "../print/situation-words.ts";
 
@@ -35,11 +36,7 @@ export function nextText(of: BikeOfLog, advice: Advice, airGiven: boolean, look:
     ...othersLines(advice.others, width),
     ...suspectLines(advice, width),
     ...leftOutLines(advice, of, width),
-    ...list(
-      "Assumed or doubtful",
-      bike.warnings.map(({ text }) => oneLine(text)),
-      width,
-    ),
+    ...points("Assumed or doubtful", worthSaying(bike.warnings), width),
   ];
   if (!advice.settled) lines.push("", "The reckoning stopped early: take the figures as rough.");
   return lines.join("\n");
@@ -98,7 +95,9 @@ export function sureWords({ kind, sure }: Step): string {
     case "test":
       return "The test itself will tell.";
     case "ride":
-      return `${upperFirst(sure.words)} that nothing needs changing (${inTen(sure.chance)}).`;
+      return sure.chance < 0.6
+        ? "Not known yet whether anything needs changing."
+        : `${upperFirst(sure.words)} that nothing needs changing (${inTen(sure.chance)}).`;
     case "stop":
     case "mend":
     case "read-parts":
@@ -124,13 +123,13 @@ function throttleWords({ topThrottle, kind }: Step): string {
 
 function othersLines(others: readonly Step[], width: number): string[] {
   const lines = others.slice(0, OTHERS).map((step) => `${step.title}, ${Math.round(step.minutes)} minutes`);
-  return list("Other ways, best first", lines, width);
+  return points("Other ways, best first", lines, width);
 }
 
 function suspectLines({ suspects, soundChance }: Advice, width: number): string[] {
   if (suspects.length === 0) return [];
   const none = `none of them: ${about(soundChance)}`;
-  return list(
+  return points(
     "Suspects besides the jets",
     [...suspects.map(({ words, chance }) => `${words}: ${about(chance)}`), none],
     width,
@@ -142,11 +141,5 @@ function leftOutLines({ leftOut }: Advice, of: BikeOfLog, width: number): string
     const entry = of.story.entries.find(({ id }) => id === record);
     return `${entry === undefined ? "" : `${dayOf(entry)}, `}${oneLine(record)}: ${oneLine(why)}`;
   });
-  return list("Left out of the reckoning", [...new Set(lines)], width);
-}
-
-/** A heading with its points, and an empty line after it; nothing where there is no point. */
-function list(heading: string, points: readonly string[], width: number): string[] {
-  if (points.length === 0) return [];
-  return [heading, ...points.flatMap((point) => hanging("  - ", point, width)), ""];
+  return points("Left out of the reckoning", [...new Set(lines)], width);
 }

@@ -13,7 +13,7 @@ import {
 } from "@jetwright/core";
 import { reportAgeMinutes } from "@jetwright/records";
 import type { Arguments } from "../arguments.ts";
-import type { Flags } from "../command.ts";
+import type { Flags } from "../flag.ts";
 import { readHeight, readPercent, readPressure, readTemperature } from "./quantities.ts";
 
 /** The flags that say what air it is. */

@@ -1,5 +1,6 @@
 import { COMMON_FLAGS } from "../arguments.ts";
-import type { Command, Flags } from "../command.ts";
+import type { Command } from "../command.ts";
+import type { Flags } from "../flag.ts";
 import { hanging, wrap } from "./layout.ts";
 
 interface Page {

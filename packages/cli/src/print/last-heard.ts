@@ -5,10 +5,14 @@ import { dayOf } from "./dates.ts";
 const MOST = 6;
 
 /** What was noticed on the last ride reported, in its own trade words; nothing where no ride told a sign. */
-export function lastHeard({ rides }: BikeStory): string[] {
+export function lastHeard({ rides, freshStart }: BikeStory): string[] {
   const last = [...rides]
     .reverse()
-    .find(({ entry }) => (entry.body.reports ?? []).some(({ seen }) => seen !== false));
+    .find(
+      ({ entry }) =>
+        entry.at >= (freshStart?.at ?? -Infinity) &&
+        (entry.body.reports ?? []).some(({ seen }) => seen !== false),
+    );
   if (last === undefined) return [];
   const heard = (last.entry.body.reports ?? [])
     .filter(({ seen }) => seen !== false)

@@ -8,6 +8,8 @@ export type Verdict = "rich" | "lean" | "seems rich" | "seems lean" | "right" | 
 
 /** Spreads from the mean that leave three chances in four on one side. */
 const THREE_IN_FOUR = 0.674;
+/** Spreads either side of the mean that hold three chances in four. */
+const BOTH_SIDES = 1.15;
 /** Spreads from zero that make a direction worth saying. */
 const SEEMS = 0.5;
 /** A mixture error, ln, nobody feels; and one that is right for a technician. */
@@ -18,7 +20,7 @@ const RIGHT = 0.06;
 export function verdictOn({ mean, sd }: Pick<MixtureReading, "mean" | "sd">): Verdict {
   if (mean - THREE_IN_FOUR * sd > FELT) return "rich";
   if (mean + THREE_IN_FOUR * sd < -FELT) return "lean";
-  if (Math.abs(mean) + THREE_IN_FOUR * sd < RIGHT) return "right";
+  if (Math.abs(mean) + BOTH_SIDES * sd < RIGHT) return "right";
   if (mean > FELT && mean > SEEMS * sd) return "seems rich";
   return mean < -FELT && mean < -SEEMS * sd ? "seems lean" : "open";
 }

@@ -41,7 +41,7 @@ export function mixturePicture(
 ): string[] {
   const brush = BRUSHES[unicode ? "unicode" : "ascii"];
   const shown = [...now, ...(after ?? [])].map(({ mean }) => Math.abs(percentOf(mean)) * 1.15);
-  const doubt = now.map(({ mean, sd }) => Math.abs(percentOf(mean)) + 60 * sd);
+  const doubt = now.map(({ mean, sd }) => Math.abs(percentOf(mean)) + 105 * sd);
   const wanted = Math.max(...shown, ...doubt);
   const scale = SCALES.find((one) => one >= wanted) ?? SCALES.at(-1)!;
   const perRow = scale / HALF_ROWS;
