@@ -4,6 +4,7 @@ import type { Setup } from "../parts/setup.ts";
 import { toMillimetre } from "../units/convert.ts";
 import type { PartChange } from "./advice.ts";
 import type { LabourPart } from "./case.ts";
+import { upperFirst } from "./reasons.ts";
 import type { Candidate } from "./search.ts";
 
 /** Turns as a technician says them: quarters as fractions. */
@@ -15,6 +16,10 @@ export function turnsText(turns: number): string {
   const fraction = ["", "¼", "½", "¾"][quarter]!;
   return whole === 0 && fraction !== "" ? fraction : `${whole}${fraction}`;
 }
+
+/** "1½ turns out", "1 turn out", "¾ turn out". */
+export const turnsOutText = (turns: number): string =>
+  `${turnsText(turns)} ${turns <= 1 ? "turn" : "turns"} out`;
 
 const NAMES: Readonly<Record<LabourPart, string>> = {
   main: "main jet",
@@ -46,7 +51,7 @@ export function partValue(part: LabourPart, setup: Setup): string {
         ? "not known"
         : `cutaway ${toMillimetre(setup.cutaway.part).toFixed(1)} mm`;
     case "screw":
-      return setup.screw.part === null ? "not known" : `${turnsText(setup.screw.part.turnsOut)} turns out`;
+      return setup.screw.part === null ? "not known" : turnsOutText(setup.screw.part.turnsOut);
     case "needleJet":
       return setup.needleJet.part === null
         ? "not known"
@@ -72,10 +77,20 @@ export function changeTitle(now: Situation, candidate: Candidate): string {
       const way = to.clip.part > setup.clip.part ? "down" : "up";
       return `clip ${way}, groove ${setup.clip.part} to ${to.clip.part}`;
     }
-    return `${partName(part, setup)} ${partValue(part, setup)} to ${partValue(part, to)}`;
+    return `${partName(part, setup)} ${fromTo(part, setup, to)}`;
   });
-  const text = parts.join("; ");
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return upperFirst(parts.join("; "));
+}
+
+/** "175 to 180"; a word that both values share is said once: "1½ to 2 turns out", "cutaway 3.5 to 4.0 mm". */
+function fromTo(part: LabourPart, before: Setup, after: Setup): string {
+  const from = partValue(part, before);
+  const to = partValue(part, after);
+  if (part === "screw" && before.screw.part !== null)
+    return `${turnsText(before.screw.part.turnsOut)} to ${to}`;
+  if (part === "slide" || part === "needleJet")
+    return `${from.replace(/ mm$/, "")} to ${to.replace(/^cutaway /, "")}`;
+  return `${from} to ${to}`;
 }
 
 /** The jets in full, for a person who must find the right packet. */

@@ -2,11 +2,12 @@ import type { FaultId } from "../belief/catalogue.ts";
 import { FAULTS } from "../belief/catalogue.ts";
 import { FAULT_CATALOGUE } from "../belief/faults.ts";
 import { type Step, surenessOf } from "./advice.ts";
-import type { CheckResult } from "./case.ts";
+import type { BikeCase, CheckResult } from "./case.ts";
 import type { Check } from "./catalogue.ts";
 import { CHECKS } from "./checks.ts";
 import { checkGain, checksByWorth } from "./fault-cost.ts";
-import { lowerFirst, reasonsForFault } from "./reasons.ts";
+import { lowerFirst, reasonsForFault, upperFirst } from "./reasons.ts";
+import { topThrottle } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
 
 /** Checks shown as other ways. */
@@ -16,18 +17,35 @@ const LEAST_SUSPICION = 0.02;
 
 const faultWords = (fault: FaultId): string => FAULT_CATALOGUE.find(({ id }) => id === fault)!.words;
 
-/** The checks worth most per minute, as steps. A check already made since the last mend is not asked again. */
+/** The checks worth most per minute, as steps. Not one whose last answer was "sound", nor one for a fault that is found already. */
 export function checkSteps(weighing: Weighing, checks: readonly Check[]): readonly Step[] {
-  const { chances, story } = weighing;
-  const done = new Set(story.checks.filter(({ found }) => found === "sound").map(({ check }) => check));
-  const open = checks.filter((check) => !done.has(check.id) && suspicion(check, chances) >= LEAST_SUSPICION);
+  const { chances, story, belief } = weighing;
+  const open = checks.filter(
+    (check) =>
+      lastAnswer(story, check.id)?.found !== "sound" &&
+      !belief.openFaults.includes(likeliest(check, chances)) &&
+      suspicion(check, chances) >= LEAST_SUSPICION,
+  );
   return checksByWorth(open, chances)
     .slice(0, MOST)
     .map((check) => checkStep(weighing, check));
 }
 
+/** The last result of a check; a mend or a fresh start after it makes it void. */
+function lastAnswer({ checks, freshStartAt }: BikeCase, id: string): CheckResult | undefined {
+  const valid = checks.filter(({ check, at }) => check === id && at >= (freshStartAt ?? -Infinity));
+  return valid.reduce<CheckResult | undefined>(
+    (last, each) => (last === undefined || speaksAfter(each, last) ? each : last),
+    undefined,
+  );
+}
+
+/** By time; of one moment "sound" comes last, as in the belief. */
+const speaksAfter = (a: CheckResult, b: CheckResult): boolean =>
+  a.at > b.at || (a.at === b.at && a.found === "sound");
+
 function checkStep(weighing: Weighing, check: Check): Step {
-  const { chances, story, belief } = weighing;
+  const { chances, story, belief, present } = weighing;
   const fault = likeliest(check, chances);
   const gain = checkGain(check, chances);
   const chance = chances[fault] ?? 0;
@@ -39,7 +57,7 @@ function checkStep(weighing: Weighing, check: Check): Step {
     tools: check.tools,
     why: reasonsForFault(story, belief, fault),
     expect: `If ${faultWords(fault)} is behind it, this finds it about ${tenths(check.finds[fault] ?? 0)} times in ten. Then: ${lowerFirst(check.mend)}`,
-    wrongIf: `All sound: then ${faultWords(fault)} is less likely, and the jets come next.`,
+    wrongIf: `All is sound. ${upperFirst(faultWords(fault))} is then less likely; note the check, and go on.`,
     undo: "Nothing is changed.",
     sure: surenessOf(chance),
     minutes: check.minutes,
@@ -47,12 +65,12 @@ function checkStep(weighing: Weighing, check: Check): Step {
     cautions: check.cautions,
     changes: [],
     situation: null,
-    topThrottle: "free",
+    topThrottle: topThrottle(belief, present.shift),
     notes: [],
   };
 }
 
-const tenths = (chance: number): number => Math.max(1, Math.round(chance * 10));
+const tenths = (chance: number): number => Math.min(9, Math.max(1, Math.round(chance * 10)));
 
 const suspicion = (check: Check, chances: Weighing["chances"]): number => {
   const fault = likeliest(check, chances);
@@ -74,18 +92,18 @@ export function mendSteps(weighing: Weighing): readonly Step[] {
     return {
       kind: "mend",
       id: fault,
-      title: `Mend ${faultWords(fault)} before any jet`,
+      title: `Put this right before any jet: ${faultWords(fault)}`,
       how: check ? [check.mend] : [],
       tools: check?.tools ?? [],
       why: found ? [{ record: found.record, text: `${check?.words ?? found.check}: faulty` }] : [],
       expect:
-        "The old complaint changes or goes. Everything noticed before the mend counts for little afterwards.",
-      wrongIf: "It runs exactly as before: then the fault was not the cause, or is still there.",
-      undo: "",
+        "The old complaint changes or goes. What was noticed before the mend counts for little afterwards.",
+      wrongIf: "It runs exactly as before: the fault was not the cause, or it is still there.",
+      undo: "Keep what you take off until the next ride has shown that the mend is right.",
       sure: surenessOf(0.95),
       minutes: check?.minutes ?? 30,
       worth: Infinity,
-      cautions: [...(check?.cautions ?? []), "hand-over"],
+      cautions: [...new Set([...(check?.cautions ?? []), "hand-over"])],
       changes: [],
       situation: null,
       topThrottle: "stay below 3/4",
@@ -97,7 +115,8 @@ export function mendSteps(weighing: Weighing): readonly Step[] {
 function lastFinding(checks: readonly CheckResult[], fault: FaultId): CheckResult | undefined {
   return checks
     .filter(
-      ({ check, found, fault: named }) => found === "faulty" && (named === fault || finds(check, fault)),
+      ({ check, found, fault: named }) =>
+        found === "faulty" && (named === fault || (named === null && finds(check, fault))),
     )
     .sort((a, b) => b.at - a.at)[0];
 }

@@ -138,6 +138,8 @@ function testObservations(result: TestResult, strokes: 2 | 4, shiftOf: ShiftOf):
 function checkObservation({ record, at, check, found, fault }: CheckResult): Observation | null {
   const known = checkById(check);
   if (known === undefined) return null;
+  // Where nobody said which, it is the one the check is made for.
+  const first = fault === null ? (FAULTS.find((each) => each === Object.keys(known.finds)[0]) ?? null) : null;
   return {
     kind: "checked",
     record,
@@ -146,6 +148,6 @@ function checkObservation({ record, at, check, found, fault }: CheckResult): Obs
     finds: known.finds,
     falseAlarm: known.falseAlarm,
     found,
-    fault: FAULTS.find((each): each is FaultId => each === fault) ?? null,
+    fault: FAULTS.find((each): each is FaultId => each === fault) ?? (found === "sound" ? null : first),
   };
 }

@@ -2,6 +2,8 @@ import { mixtureAt } from "../belief/reading.ts";
 import { OPENINGS } from "../units/opening.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import { expectedLinex, MINUTES as MINUTES_OF_TROUBLE, STEEPNESS } from "./loss.ts";
+import { reasonsAt } from "./reasons.ts";
+import { topThrottle } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
 
 const MINUTES = 25;
@@ -19,10 +21,13 @@ export function readPartsStep({ story, belief, present }: Weighing): readonly St
   if (setup.main.part === null) unknown.push({ name: "main jet", from: 0.7, to: 1 });
   if (unknown.length === 0) return [];
   let trouble = 0;
+  let worst = { opening: OPENINGS[0]!, trouble: 0 };
   OPENINGS.forEach((opening, i) => {
     if (!unknown.some(({ from, to }) => opening >= from && opening <= to)) return;
     const { mean, sd } = mixtureAt(belief, present.shift, opening);
-    trouble += MINUTES_OF_TROUBLE[i]! * expectedLinex(STEEPNESS[i]!, mean, sd * sd);
+    const here = MINUTES_OF_TROUBLE[i]! * expectedLinex(STEEPNESS[i]!, mean, sd * sd);
+    trouble += here;
+    if (here > worst.trouble) worst = { opening, trouble: here };
   });
   const gain = CURABLE * trouble;
   const names = unknown.map(({ name }) => name);
@@ -44,9 +49,9 @@ export function readPartsStep({ story, belief, present }: Weighing): readonly St
         "14 or 17 mm open spanner for the bowl plug",
         "magnifier",
       ],
-      why: [],
+      why: reasonsAt(story, belief, present, worst.opening),
       expect: "Numbers to change from. Note for each part whether you read it, measured it or were told.",
-      wrongIf: "",
+      wrongIf: "A number does not fit the way it runs: it may have been drilled or swapped. Measure it.",
       undo: "Put every part back as it was.",
       sure: surenessOf(0.95),
       minutes: MINUTES,
@@ -54,7 +59,7 @@ export function readPartsStep({ story, belief, present }: Weighing): readonly St
       cautions: ["fuel-off-first", "petrol-vapour", "slide-snap-before-start", "makers-manual"],
       changes: [],
       situation: null,
-      topThrottle: "free",
+      topThrottle: topThrottle(belief, present.shift),
       notes: ["Until then nothing that is not known can be changed by a known amount."],
     },
   ];

@@ -2,7 +2,7 @@ import type { Belief } from "../belief/believe.ts";
 import type { FaultId } from "../belief/catalogue.ts";
 import { type Influence, influenceOnFault, influenceOnMixture } from "../belief/influence.ts";
 import type { Site } from "../belief/site.ts";
-import { direction, stretchOf } from "../belief/state.ts";
+import { direction, stretchAt } from "../belief/state.ts";
 import { CIRCUITS } from "../units/circuit.ts";
 import { OPENINGS, openingName } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
@@ -36,11 +36,26 @@ export function reasonsForChange(
   candidate: Candidate,
 ): readonly Reason[] {
   const { opening, change } = mainEffect(present, candidate);
-  const along = direction(stretchOf([[opening, 1]]), present.shift);
+  const along = direction(stretchAt(opening), present.shift);
   // Evidence that it is rich speaks for going leaner, and the other way round.
   const influences = influenceOnMixture(belief, along).map((each) => ({
     ...each,
     weight: change < 0 ? each.weight : -each.weight,
+  }));
+  return reasonsFrom(story, belief, influences, 0.002);
+}
+
+/** The records that moved the mixture most at an opening, either way: what is known there already. */
+export function reasonsAt(
+  story: BikeCase,
+  belief: Belief,
+  present: Candidate,
+  opening: Opening,
+): readonly Reason[] {
+  const along = direction(stretchAt(opening), present.shift);
+  const influences = influenceOnMixture(belief, along).map((each) => ({
+    ...each,
+    weight: Math.abs(each.weight),
   }));
   return reasonsFrom(story, belief, influences, 0.002);
 }
@@ -86,6 +101,8 @@ const describeNumbers = (numbers: Readonly<Record<string, number>>): string =>
   numbers.bestTurns === undefined ? "measured" : `best at ${numbers.bestTurns} turns out`;
 
 export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const at = (opening: Opening): string =>
   opening === 0

@@ -1,13 +1,15 @@
 import { chanceBelow, mixtureAt } from "../belief/reading.ts";
-import { SPOKEN_OPENINGS } from "../units/opening.ts";
+import { openingName, SPOKEN_OPENINGS } from "../units/opening.ts";
+import type { Opening } from "../units/quantity.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import { allIsWell, noticedNow, since } from "./complaint.ts";
 import { RIDE_MINUTES } from "./labour.ts";
 import { listed } from "./read-parts-step.ts";
-import { at } from "./reasons.ts";
+import { reasonsAt } from "./reasons.ts";
 import { partsKey } from "./situation-key.ts";
-import { topThrottle, topThrottleText } from "./top-throttle.ts";
+import { knockNotes } from "./stop-step.ts";
+import { type TopThrottle, topThrottle, topThrottleText } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
 
 /** Right means no leaner and no richer than this. */
@@ -39,7 +41,7 @@ export function rideStep(weighing: Weighing): Step {
     ? "Ride it as it is, and report what it does"
     : open.length === 0
       ? "Nothing needs changing: confirm it with this ride"
-      : `Ride it again and report ${listed(open.slice(0, 3).map(({ opening }) => at(opening)))}`;
+      : `Ride it again and report ${atEach(open.slice(0, 3).map(({ opening }) => opening))}`;
   return {
     kind: "ride",
     id: open.length === 0 && heard ? "confirm" : "ride",
@@ -48,14 +50,17 @@ export function rideStep(weighing: Weighing): Step {
       "Mark the grip: closed, 1/8, 1/4, 1/2, 3/4, full, by slide lift.",
       "Engine fully warm. The same stretch, the same gear, three times each.",
       "Closed: 20 seconds at idle, then a quick opening to 1/4 and back. 1/8 to 1/4: slow and steady, close, reopen.",
-      "1/4 to 1/2: roll on from low revs in a higher gear. 3/4 to full, only where the top is known: hold a few seconds, then roll back a little.",
+      `1/4 to 1/2: roll on from low revs in a higher gear. ${TOP_RIDE[top]}`,
       "Report what you heard, saw and felt at each, and what you looked for and did not find.",
     ],
     tools: ["tape and pen for the grip"],
-    why: [],
-    expect: "Reports at the openings that are open still; each one narrows the picture.",
-    wrongIf: open.length === 0 ? "Anything that was not there before: report it." : "",
-    undo: "",
+    why: open.length === 0 ? [] : reasonsAt(story, belief, present, open[0]!.opening),
+    expect:
+      open.length === 0 && heard
+        ? "It runs as well as it did, at every opening."
+        : "Each report narrows the picture, and the next step follows from it.",
+    wrongIf: "Something shows that was not there before. Report that too.",
+    undo: "Nothing is changed.",
     sure: surenessOf(open.length === 0 ? allRight : 0.5),
     minutes: RIDE_MINUTES,
     worth: heard ? 0 : UNHEARD_WORTH / RIDE_MINUTES,
@@ -63,8 +68,23 @@ export function rideStep(weighing: Weighing): Step {
     changes: [],
     situation: null,
     topThrottle: top,
-    notes: topThrottleText(top),
+    notes: [...topThrottleText(top), ...knockNotes(story)],
   };
+}
+
+/** What the ride does from 3/4 up. */
+const TOP_RIDE: Readonly<Record<TopThrottle, string>> = {
+  free: "3/4 to full: hold a few seconds, then roll back a little.",
+  "seconds only": "3/4 to full: hold two or three seconds, no longer, then roll back a little.",
+  "stay below 3/4": "Leave 3/4 and more alone.",
+};
+
+/** "at closed throttle and at 1/8, 1/4 and full throttle": in the order of the grip. */
+function atEach(openings: readonly Opening[]): string {
+  const sorted = [...openings].sort((a, b) => a - b);
+  const closed = sorted[0] === 0 ? ["at closed throttle"] : [];
+  const opened = sorted.filter((opening) => opening > 0).map((opening) => openingName(opening));
+  return [...closed, ...(opened.length > 0 ? [`at ${listed(opened)} throttle`] : [])].join(" and ");
 }
 
 /** True when a ride or test was reported on the parts as fitted now, in whatever air, since the last mend. */

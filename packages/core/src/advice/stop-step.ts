@@ -50,6 +50,12 @@ export function warnedOfKnock(story: BikeCase): boolean {
   );
 }
 
+/** What to mind on the next ride after pinging; none without it. */
+export const knockNotes = (story: BikeCase): readonly string[] =>
+  warnedOfKnock(story)
+    ? ["It pinged like this: roll on gently, and off the throttle at the first rattle."]
+    : [];
+
 /**
  * A stop sign that nobody has answered: seen on a ride or in a test, and no check since then that found or
  * mended something, or found all sound. It ends tuning. Rule A6.
@@ -75,8 +81,8 @@ export function stopStep({ story }: Weighing): Step | null {
     why: open.map(({ record, sign }) => ({ record, text: sign.words })),
     expect:
       "A cause that can be seen or measured. Note the check and what it found; only then does the tuning go on.",
-    wrongIf: "",
-    undo: "",
+    wrongIf: "A thorough look finds nothing. Note that check as sound: the tuning goes on, gently.",
+    undo: "Nothing is changed.",
     sure: surenessOf(1),
     minutes: 30,
     worth: Infinity,

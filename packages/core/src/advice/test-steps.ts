@@ -1,11 +1,12 @@
 import { signById } from "../belief/signs/all.ts";
 import { stretchCentre } from "../belief/state.ts";
+import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { Check, Test } from "./catalogue.ts";
 import { bandOfStretch, noticedNow } from "./complaint.ts";
 import { fits, stretchFor } from "./evidence.ts";
-import { at } from "./reasons.ts";
+import { at, lowerFirst, reasonsAt } from "./reasons.ts";
 import { type Candidate, flatShift } from "./search.ts";
 import { situationKey } from "./situation-key.ts";
 import { warnedOfKnock } from "./stop-step.ts";
@@ -17,7 +18,7 @@ import {
   type WeighedSetup,
 } from "./test-value.ts";
 import { TESTS } from "./tests-on-engine.ts";
-import { topThrottle } from "./top-throttle.ts";
+import { topThrottle, topThrottleText } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
 
 /** Tests shown as other ways. */
@@ -44,7 +45,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
   for (const test of TESTS) {
     if (!fits(test.strokes, story.engine.strokes)) continue;
     if (test.screw !== null && test.screw !== story.now.setup.screw.part?.kind) continue;
-    if (warned && test.cautions.includes("test-riding")) continue;
+    if (warned && isRidden(test)) continue;
     if (test.wideOpen && !(top === "free" || (top === "seconds only" && test.minutes < LONG_TEST))) continue;
     const openings = test.openings.length > 0 ? test.openings : [null];
     for (const opening of openings) {
@@ -64,7 +65,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
     if (rival === undefined || each.value.gain > rival.value.gain) best.set(each.test.id, each);
   }
   return [...best.values()]
-    .map(({ test, opening, value }) => testStep(test, opening, value))
+    .map(({ test, opening, value }) => testStep(weighing, test, opening, value))
     .sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1))
     .slice(0, MOST);
 }
@@ -105,19 +106,21 @@ function shortlistOf(candidates: readonly Candidate[]): readonly WeighedSetup[] 
   return list.slice(0, SHORTLIST).map(({ shift, minutes }) => ({ flat: flatShift(shift), minutes }));
 }
 
-function testStep(test: Test, opening: Opening | null, value: TestValue): Step {
+function testStep(weighing: Weighing, test: Test, opening: Opening | null, value: TestValue): Step {
+  const { story, belief, present } = weighing;
   const likeliest = [...value.outcomes].sort((a, b) => b.probability - a.probability)[0];
+  const top = topThrottle(belief, present.shift);
   const words = (id: string | undefined): string =>
     test.outcomes.find((outcome) => outcome.id === id)?.words ?? "";
   return {
     kind: "test",
     id: test.id,
-    title: opening === null || test.openings.length < 2 ? test.words : `${test.words}, ${at(opening)}`,
+    title: titleOf(test, opening),
     how: test.steps,
     tools: test.tools,
-    why: [],
-    expect: `I would guess: ${words(likeliest?.id).toLowerCase()} (about ${Math.round((likeliest?.probability ?? 0) * 10)} in ten). Each answer leads on to another step.`,
-    wrongIf: "",
+    why: opening === null ? [] : reasonsAt(story, belief, present, opening),
+    expect: `Likeliest: ${lowerFirst(words(likeliest?.id))}, about ${Math.round((likeliest?.probability ?? 0) * 10)} times in ten. Each answer leads on to another step.`,
+    wrongIf: "It answers otherwise each time. Then it tells nothing: do not note it.",
     undo: "Put back whatever you moved for the test.",
     sure: surenessOf(likeliest?.probability ?? 0),
     minutes: test.minutes,
@@ -125,7 +128,16 @@ function testStep(test: Test, opening: Opening | null, value: TestValue): Step {
     cautions: test.cautions,
     changes: [],
     situation: null,
-    topThrottle: "free",
-    notes: [],
+    topThrottle: top,
+    notes: isRidden(test) ? topThrottleText(top) : [],
   };
+}
+
+const isRidden = (test: Test): boolean => test.cautions.includes("test-riding");
+
+/** The words, and where to make it when there is a choice of places that can be told apart. */
+function titleOf(test: Test, opening: Opening | null): string {
+  const closedOnly = test.openings.every((each) => each < OPENINGS[2]!);
+  if (opening === null || test.openings.length < 2 || closedOnly) return test.words;
+  return `${test.words}, ${at(opening)}`;
 }

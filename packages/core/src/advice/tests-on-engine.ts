@@ -297,7 +297,7 @@ export const TESTS: readonly Test[] = [
   },
   {
     id: "roll-on",
-    words: "Roll on and hold it at part throttle",
+    words: "Roll on and hold it steady",
     minutes: 8,
     openings: at(1 / 8, 1 / 4, 1 / 2),
     outcomes: [
@@ -323,7 +323,7 @@ export const TESTS: readonly Test[] = [
   },
   {
     id: "roll-on-four-stroke",
-    words: "Roll on and hold it at part throttle",
+    words: "Roll on and hold it steady",
     minutes: 8,
     openings: at(1 / 8, 1 / 4, 1 / 2),
     outcomes: [
@@ -349,7 +349,7 @@ export const TESTS: readonly Test[] = [
   },
   {
     id: "full-pull",
-    words: "Hold full throttle for a few seconds",
+    words: "Hold it open for a few seconds",
     minutes: 8,
     openings: at(3 / 4, 1),
     outcomes: [
@@ -446,7 +446,7 @@ export const TESTS: readonly Test[] = [
   },
   {
     id: "plug-look-part",
-    words: "Plug look at part throttle",
+    words: "Plug look after a steady run",
     minutes: 20,
     openings: at(1 / 4, 1 / 2),
     outcomes: PLUG_OUTCOMES,
@@ -460,7 +460,7 @@ export const TESTS: readonly Test[] = [
   },
   {
     id: "plug-look-full",
-    words: "Plug look at full throttle",
+    words: "Plug look after a wide-open run",
     minutes: 20,
     openings: at(3 / 4, 1),
     outcomes: PLUG_OUTCOMES,
