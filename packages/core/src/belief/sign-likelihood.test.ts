@@ -145,6 +145,17 @@ describe("likelihood of a sign", () => {
     expect(factorValue(faults.get("reed")!, -0.5)).toBeCloseTo(1 - (1 - leak) * (1 - reed) * 0.9, 10);
   });
 
+  test("a sign that cannot be, and was seen, says nothing", () => {
+    const { sound, strength } = signLikelihood(
+      exampleSign({ chance: { rich: 0, right: 0, lean: 0 } }),
+      true,
+      0.25,
+    );
+    expect(strength).toBe(1);
+    expect(factorValue(sound, 0.5)).toBe(factorValue(sound, -0.5));
+    expect(factorValue(sound, 0)).toBeGreaterThan(0);
+  });
+
   test("the clear edge is wider at the bottom than at the top, and stays sane outside 0 to 1", () => {
     expect(clearEdge(0)).toBeCloseTo(0.065, 12);
     expect(clearEdge(0.25)).toBeCloseTo(0.05, 12);

@@ -1,5 +1,6 @@
 import { FAULTS, type FaultId, type Reliability, type Sign } from "./catalogue.ts";
 import { affine, blend, type Factor, type Plateaus } from "./factor.ts";
+import { reaches } from "./reach.ts";
 
 /** How many times more likely one sign may make any state than another. Rules B3 and B4. */
 export const SIGN_CAP: Readonly<Record<Reliability, number>> = { A: 10, B: 10, C: 5, D: 2 };
@@ -42,6 +43,19 @@ export function chanceWithFaults(sign: Sign, present: readonly FaultId[]): Plate
 const seenOrNot = (chance: Plateaus, seen: boolean): Plateaus =>
   seen ? chance : { rich: 1 - chance.rich, right: 1 - chance.right, lean: 1 - chance.lean };
 
+/** What a sign still tells of the mixture when a fault was there that acts on that stretch, but has no figure for it. Estimate. */
+const HIDDEN = 0.25;
+
+/** Chances drawn together towards their mean: at 0 they say nothing. */
+function towardsNothing({ rich, right, lean }: Plateaus, told: number): Plateaus {
+  const mean = (rich + right + lean) / 3;
+  const drawn = (chance: number): number => mean + told * (chance - mean);
+  return { rich: drawn(rich), right: drawn(right), lean: drawn(lean) };
+}
+
+/** A sign whose every chance is below this cannot be. */
+const IMPOSSIBLE = 1e-9;
+
 /** A sign's likelihood for a sound engine and for each fault that alters it, already capped. */
 export interface SignLikelihood {
   readonly sound: Factor;
@@ -62,10 +76,13 @@ export function signLikelihood(
   present: readonly FaultId[] = [],
 ): SignLikelihood {
   const altering = FAULTS.filter((fault) => sign.faults[fault] !== undefined && !present.includes(fault));
-  const sound = seenOrNot(chanceWithFaults(sign, present), seen);
-  const withFault = altering.map(
-    (fault) => [fault, seenOrNot(chanceWithFaults(sign, [...present, fault]), seen)] as const,
-  );
+  const told = present.some((fault) => sign.faults[fault] === undefined && reaches(fault, opening))
+    ? HIDDEN
+    : 1;
+  const chances = (faults: readonly FaultId[]): Plateaus =>
+    towardsNothing(seenOrNot(chanceWithFaults(sign, faults), seen), told);
+  const sound = chances(present);
+  const withFault = altering.map((fault) => [fault, chances([...present, fault])] as const);
   let least = Infinity;
   let most = 0;
   for (const { rich, right, lean } of [sound, ...withFault.map(([, plateaus]) => plateaus)]) {
@@ -74,7 +91,8 @@ export function signLikelihood(
   }
   const cap = SIGN_CAP[sign.reliability];
   // A small constant chance of noticing anything at all: enough to bring the largest ratio down to the cap.
-  const lapse = Math.max(0, (most - cap * least) / (cap - 1));
+  // What cannot happen at all, and did, says nothing of the state.
+  const lapse = most > IMPOSSIBLE ? Math.max(0, (most - cap * least) / (cap - 1)) : 1;
   const factor = (plateaus: Plateaus): Factor =>
     affine(blend(plateaus, clearEdge(opening), edgeWidth(opening)), 1, lapse);
   return {

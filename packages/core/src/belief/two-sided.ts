@@ -1,11 +1,10 @@
 import { exp } from "../numerics/elementary.ts";
-import { dot, quadraticForm } from "../numerics/matrix.ts";
 import { OPENINGS, SPOKEN_OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { Belief, BeliefPart } from "./believe.ts";
 import { type Factor, factorValue } from "./factor.ts";
 import { factorUnder } from "./site.ts";
-import { STATE_SIZE } from "./state.ts";
+import { surroundingsOf } from "./surroundings.ts";
 
 /** An opening where the evidence speaks for rich or lean but not for right: two readings, not one wide one. */
 export interface TwoSided {
@@ -61,16 +60,14 @@ function addPart(
   along: Float64Array,
   factor: Factor,
 ): void {
-  const stand = part.stands[index]!;
-  const precision = 1 / quadraticForm(part.gaussian.covariance, STATE_SIZE, along);
-  const cavity = precision - stand.precision;
-  if (!(cavity > 1e-9)) return;
-  const centre = (dot(along, part.gaussian.mean) * precision - stand.shift) / cavity;
+  const around = surroundingsOf(part, index, along);
+  if (around === null) return;
   const values = new Float64Array(POINTS);
   let total = 0;
   for (let k = 0; k < POINTS; k++) {
     const s = gridPoint(k);
-    values[k] = exp(-0.5 * cavity * (s - centre) * (s - centre)) * factorValue(factor, s);
+    values[k] =
+      exp((-0.5 * (s - around.mean) * (s - around.mean)) / around.variance) * factorValue(factor, s);
     total += values[k]!;
   }
   if (!(total > 0)) return;
