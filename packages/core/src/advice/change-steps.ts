@@ -1,26 +1,26 @@
 import { FAULTS } from "../belief/catalogue.ts";
 import { reaches } from "../belief/reach.ts";
-import { mixtureAt } from "../belief/reading.ts";
 import { normalCumulative } from "../numerics/normal.ts";
-import { CIRCUITS, type Circuit, type Shift } from "../units/circuit.ts";
+import { CIRCUITS } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import { type Step, surenessOf } from "./advice.ts";
+import { chanceItHelps, isCalledFor, onDoubtAlone } from "./called-for.ts";
 import type { LabourPart } from "./case.ts";
 import { changeTitle, jetInFull, partChanges, partName, partValue } from "./change-words.ts";
-import { noticedNow } from "./complaint.ts";
 import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, TOP } from "./loss.ts";
-import { mainEffect, reasonsForChange } from "./reasons.ts";
+import { listed } from "./read-parts-step.ts";
+import { at, mainEffect, reasonsForChange, upperFirst } from "./reasons.ts";
 import type { Candidate } from "./search.ts";
-import { warnedOfKnock } from "./stop-step.ts";
+import { knockNotes, warnedOfKnock } from "./stop-step.ts";
 import { bandOf, bandWords } from "./stretch-words.ts";
 import { leanChanceAtTop, topThrottle, topThrottleText } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
 
 /** Changes shown as ways on. */
 const MOST = 4;
-/** A change that leans the top by less than this, ln ratio, leaves it as it was. */
-const SAME_AT_TOP = -0.002;
+/** A change that leans an opening by less than this, ln ratio, leaves it as it was. */
+const SAME = -0.002;
 
 /** Ways of changing parts, the best one first; with one change at a time, single parts only. Rules A2, A3, A7. */
 export function changeSteps(weighing: Weighing): readonly Step[] {
@@ -29,22 +29,20 @@ export function changeSteps(weighing: Weighing): readonly Step[] {
     (candidate) => candidate.total < present.total && candidate.changes.length > 0,
   );
   const warned = warnedOfKnock(story);
-  const allowed = better.filter(
+  const ways = bestOfEachKind(
+    better,
     (candidate) =>
-      (!story.oneChangeAtATime || candidate.changes.length === 1) &&
-      !(warned && mainEffect(present, candidate).change < 0),
+      !(warned && leans(present, candidate, OPENINGS)) &&
+      isCalledFor(weighing, candidate) &&
+      // A change that does not lean the top may be made before the top is proved: the throttle is held back instead.
+      (!leans(present, candidate, TOP) || topIsSafe(weighing, candidate)),
   );
-  const called = (candidate: Candidate): boolean => isCalledFor(weighing, candidate);
-  const chosen = bestOfEachKind(
-    allowed,
-    // A change that does not lean the top may be made before the top is proved: the throttle is held back instead.
-    (candidate) => called(candidate) && (leavesTop(present, candidate) || topIsSafe(weighing, candidate)),
-  );
+  const chosen = ways.filter(({ changes }) => !story.oneChangeAtATime || changes.length === 1);
   const worth = new Map(chosen.map((candidate) => [candidate, gainRate(weighing, candidate)]));
   return [...chosen]
     .sort((a, b) => worth.get(b)! - worth.get(a)!)
     .slice(0, MOST)
-    .map((candidate) => changeStep(weighing, candidate, better));
+    .map((candidate) => changeStep(weighing, candidate, ways));
 }
 
 /** The best candidate of each set of parts that passes. */
@@ -67,14 +65,18 @@ function topIsSafe({ belief }: Weighing, candidate: Candidate): boolean {
   return leanChanceAtTop(belief, candidate.shift) <= LEAN_CHANCE;
 }
 
-function leavesTop(present: Candidate, candidate: Candidate): boolean {
-  return TOP.every((opening) => {
+/** True when the candidate is leaner than the setup as it is at one of these openings. */
+function leans(present: Candidate, candidate: Candidate, openings: readonly Opening[]): boolean {
+  return openings.some((opening) => {
     const i = OPENINGS.indexOf(opening);
     let change = 0;
     for (const circuit of CIRCUITS) change += candidate.shift[circuit][i]! - present.shift[circuit][i]!;
-    return change >= SAME_AT_TOP;
+    return change < SAME;
   });
 }
+
+/** A bigger main jet that only doubt asks for, while another stretch has trouble, counts a quarter. Rule A9. */
+const UNASKED = 0.25;
 
 /** Minutes saved per minute spent. What a fault hides there is not saved by jets. Rule A5. */
 function gainRate(weighing: Weighing, candidate: Candidate): number {
@@ -82,11 +84,11 @@ function gainRate(weighing: Weighing, candidate: Candidate): number {
   const { opening } = mainEffect(present, candidate);
   let hidden = 0;
   for (const fault of FAULTS) if (reaches(fault, opening)) hidden += chances[fault] ?? 0;
-  const asked = onDoubt(weighing, candidate) ? UNASKED : 1;
+  const asked = onDoubtAlone(weighing, candidate) ? UNASKED : 1;
   return ((present.trouble - candidate.trouble) * (1 - hidden) * asked) / candidate.minutes;
 }
 
-function changeStep(weighing: Weighing, candidate: Candidate, better: readonly Candidate[]): Step {
+function changeStep(weighing: Weighing, candidate: Candidate, ways: readonly Candidate[]): Step {
   const { story, belief, present } = weighing;
   const { opening, change } = mainEffect(present, candidate);
   const words = bandWords(bandOf(opening), story.engine.strokes);
@@ -100,9 +102,9 @@ function changeStep(weighing: Weighing, candidate: Candidate, better: readonly C
     how: candidate.changes.map((part) => howTo(weighing, candidate, part)),
     tools: toolsFor(candidate.changes),
     why: reasonsForChange(story, belief, present, candidate),
-    expect: `${leaner ? "Leaner" : "Richer"} by about ${Math.round(Math.abs(change) * 100)} % where it acts most. If that is right, ${words.right}.`,
-    wrongIf: `${leaner ? words.tooLittle : words.tooMuch}. Then undo it.`,
-    undo: `Back to ${candidate.changes.map((part) => `${partName(part, story.now.setup)} ${partValue(part, story.now.setup)}`).join(", ")}.`,
+    expect: `${leaner ? "Leaner" : "Richer"} by ${percent(change)} ${at(opening)}, where it acts most. If that is right, ${words.right}.`,
+    wrongIf: `${upperFirst(leaner ? words.tooLittle : words.tooMuch)}. Then undo it.`,
+    undo: `Back to ${candidate.changes.map((part) => `${partName(part, story.now.setup)} ${partValue(part, story.now.setup)}`).join("; ")}.`,
     sure: surenessOf(chance),
     minutes: candidate.minutes,
     worth: gainRate(weighing, candidate),
@@ -110,78 +112,14 @@ function changeStep(weighing: Weighing, candidate: Candidate, better: readonly C
     changes: partChanges(story.now, candidate),
     situation: candidate.situation,
     topThrottle: top,
-    notes: [...topThrottleText(top), ...notesFor(weighing, candidate, better)],
+    notes: [...topThrottleText(top), ...knockNotes(story), ...notesFor(weighing, candidate, ways)],
   };
 }
 
-/** Chance that the change moves the opening it acts on most towards right. */
-function chanceItHelps(weighing: Weighing, candidate: Candidate): number {
-  const { opening, change } = mainEffect(weighing.present, candidate);
-  return chanceOnWrongSide(weighing, candidate.shift, opening, change);
+function percent(change: number): string {
+  const rounded = Math.round(Math.abs(change) * 100);
+  return rounded < 1 ? "less than 1 %" : `about ${rounded} %`;
 }
-
-/** Chance that half-way to that shift the opening is still rich, for a change that leans it, or still lean. */
-function chanceOnWrongSide(
-  { belief, present }: Weighing,
-  shift: Shift,
-  opening: Opening,
-  change: number,
-): number {
-  const { mean, sd } = mixtureAt(belief, halfWay(present.shift, shift), opening);
-  return normalCumulative(change < 0 ? mean / sd : -mean / sd);
-}
-
-function halfWay(from: Shift, to: Shift): Shift {
-  const half = (circuit: Circuit): number[] => from[circuit].map((value, i) => (value + to[circuit][i]!) / 2);
-  return Object.fromEntries(CIRCUITS.map((circuit) => [circuit, half(circuit)])) as Record<Circuit, number[]>;
-}
-
-/** A change must be likelier than this to go the right way. */
-const CALLED_FOR = 0.6;
-
-/**
- * Every part of it is called for by evidence where that part acts most; doubt alone is a reason only to richen
- * the main jet. Rule A7.
- */
-function isCalledFor(weighing: Weighing, candidate: Candidate): boolean {
-  return candidate.changes.every((part) => {
-    const circuit = CIRCUIT_OF[part];
-    let most = 0;
-    for (let i = 1; i < OPENINGS.length; i++) {
-      if (
-        Math.abs(changeAt(weighing, candidate, circuit, i)) >
-        Math.abs(changeAt(weighing, candidate, circuit, most))
-      ) {
-        most = i;
-      }
-    }
-    const change = changeAt(weighing, candidate, circuit, most);
-    if (part === "main" && change > 0 && candidate.changes.length === 1) return true;
-    return chanceOnWrongSide(weighing, candidate.shift, OPENINGS[most]!, change) >= CALLED_FOR;
-  });
-}
-
-/** A bigger main jet that only doubt asks for, while another stretch has trouble, counts a quarter. Rule A9. */
-const UNASKED = 0.25;
-
-function onDoubt(weighing: Weighing, candidate: Candidate): boolean {
-  if (candidate.changes.join() !== "main") return false;
-  const { trouble } = noticedNow(weighing);
-  return trouble.size > 0 && !trouble.has("top") && chanceItHelps(weighing, candidate) < CALLED_FOR;
-}
-
-const CIRCUIT_OF: Readonly<Record<LabourPart, Circuit>> = {
-  main: "main",
-  pilot: "pilot",
-  needle: "needle",
-  clip: "needle",
-  slide: "slide",
-  screw: "screw",
-  needleJet: "needle",
-};
-
-const changeAt = ({ present }: Weighing, candidate: Candidate, circuit: Circuit, i: number): number =>
-  candidate.shift[circuit][i]! - present.shift[circuit][i]!;
 
 const howTo = ({ story }: Weighing, candidate: Candidate, part: LabourPart): string => {
   const to = candidate.situation.setup;
@@ -219,7 +157,8 @@ function cautionsFor(changes: readonly LabourPart[], lean: boolean): readonly st
   return [...work, "test-riding", ...(lean ? ["seizure-at-full-throttle"] : []), "makers-manual"];
 }
 
-function notesFor(weighing: Weighing, candidate: Candidate, better: readonly Candidate[]): readonly string[] {
+/** @param ways the best of each set of parts that may be advised, best first */
+function notesFor(weighing: Weighing, candidate: Candidate, ways: readonly Candidate[]): readonly string[] {
   const notes: string[] = [];
   if (candidate.toBuy.length > 0) {
     const missing = candidate.toBuy.map(
@@ -228,12 +167,12 @@ function notesFor(weighing: Weighing, candidate: Candidate, better: readonly Can
     notes.push(`Not in the drawer: ${missing.join(", ")}.`);
   }
   const { oneChangeAtATime } = weighing.story;
-  const rival = better.find(({ changes }) => (oneChangeAtATime ? changes.length > 1 : changes.length === 1));
-  if (rival !== undefined && candidate.changes.length === (oneChangeAtATime ? 1 : candidate.changes.length)) {
+  const rival = ways.find(({ changes }) => (oneChangeAtATime ? changes.length > 1 : changes.length === 1));
+  if (rival !== undefined) {
     const minutes = Math.round(Math.abs(candidate.total - rival.total));
     if (oneChangeAtATime && rival.total < candidate.total && minutes >= 5) {
       notes.push(
-        `Changing ${rival.changes.map((part) => partName(part, weighing.story.now.setup)).join(" and ")} together would save about ${minutes} minutes on the whole; one at a time tells more surely what did what.`,
+        `Changing ${listed(rival.changes.map((part) => partName(part, weighing.story.now.setup)))} together would save about ${minutes} minutes on the whole; one at a time tells more surely what did what.`,
       );
     }
     if (!oneChangeAtATime && candidate.changes.length > 1 && rival.total > candidate.total && minutes >= 5) {

@@ -1,9 +1,11 @@
+import type { Sign } from "../belief/catalogue.ts";
 import { stretchCentre } from "../belief/state.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { BikeCase } from "./case.ts";
-import { situationKey } from "./situation-key.ts";
+import { feelsTheSame, situationKey } from "./situation-key.ts";
 import { type Band, bandOf } from "./stretch-words.ts";
+import { testById } from "./tests-on-engine.ts";
 import type { Weighing } from "./weighing.ts";
 
 /** The band a stretch lies in, by its mean opening. */
@@ -29,20 +31,47 @@ export interface Noticed {
 }
 
 export function noticedNow({ story, belief }: Pick<Weighing, "story" | "belief">): Noticed {
-  const here = situationKey(story.now);
+  const here = new Set(
+    [...story.rides, ...story.tests]
+      .filter(({ situation }) => feelsTheSame(situation, story.now))
+      .map(({ situation }) => situationKey(situation)),
+  );
   const from = since(story);
   const trouble = new Set<Band>();
   const health = new Set<Band>();
   for (const { observation } of belief.sites) {
-    if (observation.kind !== "sign" || observation.situation !== here || observation.at <= from) continue;
-    const band = bandOfStretch(observation.stretch);
-    if (observation.seen !== observation.sign.healthy) trouble.add(band);
-    else health.add(band);
+    if (observation.kind !== "sign" || !here.has(observation.situation) || observation.at <= from) continue;
+    const says = verdictOf(observation.sign, observation.seen);
+    if (says === "trouble") trouble.add(bandOfStretch(observation.stretch));
+    if (says === "health") health.add(bandOfStretch(observation.stretch));
   }
   return { trouble, health };
 }
 
-/** Nothing to complain of, and health noticed at the bottom, in the middle and at the top. */
-export const allIsWell = ({ trouble, health }: Noticed): boolean =>
-  trouble.size === 0 && health.size === BANDS;
-const BANDS = 3;
+/**
+ * What a sign says by itself: trouble when a wrong mixture or a fault gives it at least twice as often as a right
+ * one; health when none gives it more often and some wrong mixture clearly less; else nothing.
+ */
+export function verdictOf(
+  { chance: { rich, right, lean }, faults, healthy }: Pick<Sign, "chance" | "faults" | "healthy">,
+  seen: boolean,
+): "health" | "trouble" | null {
+  const faulty = Object.values(faults).map((chance) => chance ?? 0);
+  const asRight = seen ? right : 1 - right;
+  const wrong = [rich, lean].map((chance) => (seen ? chance : 1 - chance));
+  const most = Math.max(
+    ...wrong,
+    ...faulty.filter(() => seen !== healthy).map((chance) => (seen ? chance : 1 - chance)),
+  );
+  if (most >= 2 * asRight) return "trouble";
+  return asRight >= 0.9 * most && Math.min(...wrong) <= 0.7 * asRight ? "health" : null;
+}
+
+/** True when the screw was swept on the parts and air of now and its best was not in the middle: the screw alone is no cure. */
+export function sweptWithoutCure(story: BikeCase): boolean {
+  const from = since(story);
+  return story.tests.some(
+    ({ at, test, outcome, situation }) =>
+      at > from && testById(test)?.screw && outcome !== "middle" && feelsTheSame(situation, story.now),
+  );
+}

@@ -20,7 +20,7 @@ import { readPartsStep } from "./read-parts-step.ts";
 import { mainEffect } from "./reasons.ts";
 import { rideStep } from "./ride-step.ts";
 import { searchSetups } from "./search.ts";
-import { stopStep } from "./stop-step.ts";
+import { stopStep, warnedOfKnock } from "./stop-step.ts";
 import { testSteps } from "./test-steps.ts";
 import type { Weighing } from "./weighing.ts";
 
@@ -31,6 +31,8 @@ const FAULT_FIRST = 0.4;
 const SUSPECT_FIRST = 0.08;
 /** Minutes saved per minute that make a test worth asking for when nothing else pays. */
 const TELLING = 0.3;
+/** A look of so many minutes is short beside any change, a turn of the screw too. */
+const SHORT_LOOK = 10;
 /** A check that finds a fault less often than this is no look for it. */
 const LOOKS_FOR_IT = 0.4;
 
@@ -116,9 +118,21 @@ function rank(weighing: Weighing): readonly Step[] {
     if (telling === undefined || ride.id === "confirm") return [ride, ...competing];
     return [telling, ...competing.filter((step) => step !== telling), ride];
   }
+  const cause = warnedOfKnock(story) ? knockCheck(weighing, competing) : undefined;
+  if (cause !== undefined) return [cause, ...competing.filter((step) => step !== cause), ride];
   const gate = top.kind === "check" ? undefined : lookFirst(weighing, top, competing);
   if (gate !== undefined) return [gate, ...competing.filter((step) => step !== gate), ride];
   return [...competing, ride];
+}
+
+/** What makes an engine ping besides the mixture. */
+const KNOCK_FAULTS: readonly FaultId[] = ["fuel-or-oil-wrong", "ignition", "cooling", "plug-heat-range"];
+
+/** While pinging was the last word, the first look for another cause that was not made since. Rule A6. */
+function knockCheck({ story }: Weighing, steps: readonly Step[]): Step | undefined {
+  const causes = CHECKS.filter(({ finds }) => KNOCK_FAULTS.some((fault) => finds[fault] !== undefined));
+  const made = story.checks.some(({ check }) => causes.some(({ id }) => id === check));
+  return made ? undefined : steps.find(({ id }) => causes.some((cause) => cause.id === id));
 }
 
 /**
@@ -139,7 +153,7 @@ function lookFirst(
       const chance = (check.finds[fault] ?? 0) >= LOOKS_FOR_IT ? (chances[fault] ?? 0) : 0;
       if (chance >= FAULT_FIRST) return true;
       if (opening === null || chance < SUSPECT_FIRST) return false;
-      return reaches(fault, opening) && check.minutes <= top.minutes;
+      return reaches(fault, opening) && check.minutes <= Math.max(top.minutes, SHORT_LOOK);
     });
   });
 }

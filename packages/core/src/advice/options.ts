@@ -83,7 +83,8 @@ function needleOptions(setup: Setup, drawer: Drawer): readonly Option[] {
   const grooves = (part: Needle | null): readonly number[] =>
     Array.from({ length: part?.grooves ?? 5 }, (_, i) => i + 1);
   for (const groove of grooves(needle.part)) {
-    if (groove === clip.part) continue;
+    // One groove at a time: two are worth a sixth of the fuel at a quarter throttle.
+    if (Math.abs(Math.abs(groove - clip.part) - 1) > 0.25) continue;
     options.push({ changes: ["clip"], toBuy: [], fit: (s) => ({ ...s, clip: known(groove) }) });
   }
   const profile = needle.part?.profile;

@@ -3,12 +3,13 @@ import { openingName, SPOKEN_OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
-import { allIsWell, noticedNow, since } from "./complaint.ts";
+import { noticedNow, since } from "./complaint.ts";
 import { RIDE_MINUTES } from "./labour.ts";
 import { listed } from "./read-parts-step.ts";
 import { reasonsAt } from "./reasons.ts";
 import { partsKey } from "./situation-key.ts";
 import { knockNotes } from "./stop-step.ts";
+import { bandOf } from "./stretch-words.ts";
 import { type TopThrottle, topThrottle, topThrottleText } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
 
@@ -32,15 +33,23 @@ export function rideStep(weighing: Weighing): Step {
       chanceBelow(belief, present.shift, opening, RIGHT.lean),
     sd: mixtureAt(belief, present.shift, opening).sd,
   }));
-  const well = allIsWell(noticedNow(weighing));
+  const { trouble, health } = noticedNow(weighing);
+  // A stretch reported well on these parts in this air is not asked for again: it would be the same evidence.
+  const answered = (opening: Opening): boolean =>
+    health.has(bandOf(opening)) && !trouble.has(bandOf(opening));
   const open = chanceRight
-    .filter(({ opening, right }) => !well && right < 0.6 && (top !== "stay below 3/4" || opening < 0.75))
+    .filter(
+      ({ opening, right }) =>
+        !answered(opening) && right < 0.6 && (top !== "stay below 3/4" || opening < 0.75),
+    )
     .sort((a, b) => a.right - b.right);
   const allRight = chanceRight.reduce((least, { right }) => Math.min(least, right), 1);
   const title = !heard
     ? "Ride it as it is, and report what it does"
     : open.length === 0
-      ? "Nothing needs changing: confirm it with this ride"
+      ? trouble.size === 0
+        ? "Nothing needs changing: confirm it with this ride"
+        : "No change is worth its minutes now: ride on, and report what changes"
       : `Ride it again and report ${atEach(open.slice(0, 3).map(({ opening }) => opening))}`;
   return {
     kind: "ride",

@@ -30,5 +30,17 @@ export function situationKey({ setup, air, fuel }: Situation): string {
   ].join("|");
 }
 
+/** Air and fuel whose mixtures differ by less than this, ln ratio, feel the same. */
+const SAME_FEEL = 0.02;
+
+/** True for the same parts in air and on fuel that feel the same. */
+export function feelsTheSame(a: Situation, b: Situation): boolean {
+  if (partsKey(a.setup) !== partsKey(b.setup)) return false;
+  const apart =
+    0.5 * log(a.air.dryDensity / b.air.dryDensity) +
+    log(a.fuel.stoichiometricRatio / b.fuel.stoichiometricRatio);
+  return Math.abs(apart) < SAME_FEEL && Math.abs(a.fuel.fuelShare - b.fuel.fuelShare) < SAME_FEEL;
+}
+
 const jetKey = (jet: Jet | null): string =>
   jet === null ? "?" : `${jet.number}${jet.numbering}${jet.maker}`;
