@@ -10,9 +10,17 @@ export function caseFrom(log: string, bike: string): ReplayedCase {
   return replayed.value;
 }
 
-/** The whole way from a log as text to the advice. */
+const given = new Map<string, Advice>();
+
+/** The whole way from a log as text to the advice. The same log is worked out once. */
 export function adviceFor(log: string, bike: string): Advice {
-  const advice = nextStep(caseFrom(log, bike));
-  if (!advice.ok) throw new Error(advice.detail);
-  return advice.value;
+  const key = `${bike} ${log}`;
+  let advice = given.get(key);
+  if (advice === undefined) {
+    const outcome = nextStep(caseFrom(log, bike));
+    if (!outcome.ok) throw new Error(outcome.detail);
+    advice = outcome.value;
+    given.set(key, advice);
+  }
+  return advice;
 }

@@ -76,7 +76,8 @@ ${AIR_DOWN("r5")}`;
     const now = adviceFor(back, "fern");
     expect(now.step.kind).toBe("ride");
     adviceFor(right, "fern").picture.forEach(({ mean }, i) => {
-      expect(Math.abs(now.picture[i]!.mean - mean)).toBeLessThan(0.025);
+      // Less than the doubt of either: the ride up there told something of the bottom as well.
+      expect(Math.abs(now.picture[i]!.mean - mean)).toBeLessThan(0.04);
     });
   });
 });
