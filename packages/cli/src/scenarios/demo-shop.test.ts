@@ -77,8 +77,8 @@ describe("what riders felt agrees with what the parts did", () => {
   const RICHER_WAS_BETTER: Record<string, number> = {
     "wr-14": 1,
     "he-15": -1,
-    "br-12": -1,
-    "br-15": -1,
+    "br-13": -1,
+    "br-16": -1,
     "ju-09": -1,
   };
   const felt = bikes.flatMap((bike) => {
@@ -111,7 +111,7 @@ describe("what riders felt agrees with what the parts did", () => {
 
 describe("Bramble 250: plain rich", () => {
   test("as it came it reads rich from bottom to top", () => {
-    const { picture } = adviceAfter("br-04");
+    const { picture } = adviceAfter("br-05");
     for (const { mean } of picture) expect(mean).toBeGreaterThan(0.03);
   });
 
