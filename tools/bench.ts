@@ -1,0 +1,38 @@
+import { BENCHES } from "./benches.ts";
+
+/**
+ * Prints how long things take on this machine, and the ratios between them in the same run: only the ratios can be
+ * compared between machines. `npm run bench` runs all; `npm run bench -- belief` those whose name holds a word.
+ */
+const RUNS = 15;
+
+const middle = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
+
+const milliseconds = (work: () => void): number => {
+  const from = performance.now();
+  work();
+  return performance.now() - from;
+};
+
+const wanted = process.argv[2] ?? "";
+for (const { topic, rows, ratios } of BENCHES.filter(({ topic }) => topic.includes(wanted))) {
+  console.log(`\n${topic}\n${"=".repeat(topic.length)}`);
+  const made = rows.map(({ name, make }) => ({ name, work: make() }));
+  for (const { work } of made) work();
+  // All rows in turn, again and again, so that a busy spell of the machine hits them alike.
+  const times = new Map(made.map(({ name }) => [name, [] as number[]]));
+  for (let run = 0; run < RUNS; run++) {
+    for (const { name, work } of made) times.get(name)!.push(milliseconds(work));
+  }
+  for (const { name } of made) {
+    const taken = times.get(name)!;
+    console.log(
+      `${middle(taken).toFixed(2).padStart(10)} ms  ${name}  (least ${Math.min(...taken).toFixed(2)}, median of ${RUNS})`,
+    );
+  }
+  for (const [over, under] of ratios) {
+    const each = times.get(over)!.map((time, run) => time / times.get(under)![run]!);
+    console.log(`${middle(each).toPrecision(3).padStart(10)} ×   ${over} : ${under}`);
+  }
+}
