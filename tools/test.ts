@@ -23,8 +23,9 @@ async function check(name: string, command: string, args: readonly string[]): Pr
 }
 
 async function tests(project: "unit" | "slow"): Promise<void> {
-  const { step, counts } = await runTests(project);
+  const { step, counts, slowest } = await runTests(project);
   say({ ...step, ok: step.ok && counts.failed === 0 }, `: ${countsLine(counts)}`);
+  for (const file of slowest) console.log(`        ${file}`);
   add(counts);
 }
 

@@ -1,5 +1,7 @@
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { countReport, countsLine } from "./vitest-counts.ts";
+import { ROOT } from "./run-step.ts";
+import { countReport, countsLine, slowestFiles } from "./vitest-counts.ts";
 
 const report = (
   passed: number,
@@ -11,7 +13,13 @@ const report = (
   numFailedTests: failed,
   numPendingTests: pending,
   numTodoTests: 0,
-  testResults: files.map(({ status, tests }) => ({ status, assertionResults: Array(tests).fill({}) })),
+  testResults: files.map(({ status, tests }) => ({
+    name: status,
+    status,
+    assertionResults: Array(tests).fill({}),
+    startTime: 0,
+    endTime: 0,
+  })),
 });
 
 describe("counts of a test run", () => {
@@ -34,5 +42,16 @@ describe("counts of a test run", () => {
   test("the line names skipped tests only where there are any", () => {
     expect(countsLine({ passed: 12, failed: 0, skipped: 0 })).toBe("12 passed, 0 failed");
     expect(countsLine({ passed: 3, failed: 1, skipped: 2 })).toBe("3 passed, 1 failed, 2 skipped");
+  });
+  test("the slowest files come first", () => {
+    const file = (name: string, startTime: number, endTime: number) => ({
+      name: join(ROOT, name),
+      status: "passed",
+      assertionResults: [],
+      startTime,
+      endTime,
+    });
+    const testResults = [file("a", 900, 1000), file("b", 0, 2500), file("c", 5000, 6000)];
+    expect(slowestFiles({ testResults }, 2)).toEqual(["2.5 s  b", "1.0 s  c"]);
   });
 });

@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { runStep, type StepResult } from "./run-step.ts";
+import { join, relative } from "node:path";
+import { ROOT, runStep, type StepResult } from "./run-step.ts";
 
 export interface Counts {
   readonly passed: number;
@@ -15,7 +15,13 @@ interface Report {
   readonly numFailedTests: number;
   readonly numPendingTests: number;
   readonly numTodoTests: number;
-  readonly testResults: readonly { readonly status: string; readonly assertionResults: readonly unknown[] }[];
+  readonly testResults: readonly {
+    readonly name: string;
+    readonly status: string;
+    readonly assertionResults: readonly unknown[];
+    readonly startTime: number;
+    readonly endTime: number;
+  }[];
 }
 
 /**
@@ -35,10 +41,25 @@ export function countReport(report: Report, ended: "well" | "badly"): Counts {
   };
 }
 
+/** The files that took longest, each with its seconds. */
+export function slowestFiles(report: Pick<Report, "testResults">, count: number): string[] {
+  return [...report.testResults]
+    .sort((a, b) => b.endTime - b.startTime - (a.endTime - a.startTime))
+    .slice(0, count)
+    .map(
+      ({ name, startTime, endTime }) =>
+        `${((endTime - startTime) / 1000).toFixed(1)} s  ${relative(ROOT, name)}`,
+    );
+}
+
+export interface TestRun {
+  readonly step: StepResult;
+  readonly counts: Counts;
+  readonly slowest: readonly string[];
+}
+
 /** Runs the tests of one project of vitest.config.ts. */
-export async function runTests(
-  project: "unit" | "slow",
-): Promise<{ readonly step: StepResult; readonly counts: Counts }> {
+export async function runTests(project: "unit" | "slow"): Promise<TestRun> {
   const folder = mkdtempSync(join(tmpdir(), "jetwright-test-"));
   const file = join(folder, "report.json");
   const step = await runStep(`${project} tests`, "vitest", [
@@ -51,11 +72,16 @@ export async function runTests(
   ]);
   try {
     const report = JSON.parse(readFileSync(file, "utf8")) as Report;
-    return { step, counts: countReport(report, step.ok ? "well" : "badly") };
+    return {
+      step,
+      counts: countReport(report, step.ok ? "well" : "badly"),
+      slowest: slowestFiles(report, 4),
+    };
   } catch {
     return {
       step: { ...step, ok: false, output: `${step.output}\nThe test runner left no report.` },
       counts: { passed: 0, failed: 1, skipped: 0 },
+      slowest: [],
     };
   } finally {
     rmSync(folder, { recursive: true, force: true });
