@@ -22,6 +22,8 @@ export default defineConfig({
           name: "unit",
           include: ["packages/*/src/**/*.test.ts", "reference/**/*.test.ts", "tools/**/*.test.ts"],
           exclude: ["**/*.slow.test.ts", "**/node_modules/**"],
+          // Nothing here keeps state in a module, so files may share one: half the time.
+          isolate: false,
         },
       },
       {
