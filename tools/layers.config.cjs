@@ -14,6 +14,7 @@ const packages = {
   core: [],
   records: ["core"],
   cli: ["core", "records"],
+  app: ["core", "records"],
 };
 
 const test = "[.]test[.]ts$";

@@ -23,7 +23,6 @@ export type {
 } from "./advice/case.ts";
 export type { Caution, Check, Test } from "./advice/catalogue.ts";
 export { CAUTIONS, cautionById } from "./advice/cautions.ts";
-export { turnsText } from "./advice/change-words.ts";
 export { CHECKS, checkById } from "./advice/checks.ts";
 export type { LeftOut } from "./advice/evidence.ts";
 export { nextStep } from "./advice/next-step.ts";

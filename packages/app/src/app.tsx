@@ -1,0 +1,47 @@
+import { useEffect } from "preact/hooks";
+import { Router } from "wouter-preact";
+import { useHashLocation } from "wouter-preact/use-hash-location";
+import type { PreferenceStore } from "./preferences/preferences.ts";
+import { PreferencesContext } from "./preferences/use-preferences.ts";
+import { Screens } from "./screens/screens.tsx";
+import { type Shop, ShopContext } from "./store/shop.ts";
+import { useWatched } from "./store/value.ts";
+import { Toast } from "./ui/toast.tsx";
+import { en } from "./words/en.ts";
+import { WordsContext } from "./words/use-words.ts";
+
+interface AppProps {
+  readonly shop: Shop;
+  readonly preferences: PreferenceStore;
+}
+
+/** The app: the shop, the choices of this device, and the screen the address names. */
+export function App({ shop, preferences }: AppProps) {
+  const chosen = useWatched(preferences.now);
+  shop.person = chosen.person;
+  useEffect(() => {
+    const night = window.matchMedia("(prefers-color-scheme: dark)");
+    const apply = () => {
+      const theme = chosen.theme === "auto" ? (night.matches ? "night" : "paper") : chosen.theme;
+      document.documentElement.dataset.theme = theme;
+      document.documentElement.dataset.gloves = chosen.gloves ? "yes" : "no";
+      document.documentElement.dataset.hand = chosen.hand;
+      document.documentElement.lang = chosen.language;
+    };
+    apply();
+    night.addEventListener("change", apply);
+    return () => night.removeEventListener("change", apply);
+  }, [chosen]);
+  return (
+    <ShopContext.Provider value={shop}>
+      <PreferencesContext.Provider value={preferences}>
+        <WordsContext.Provider value={en}>
+          <Router hook={useHashLocation}>
+            <Screens />
+            <Toast />
+          </Router>
+        </WordsContext.Provider>
+      </PreferencesContext.Provider>
+    </ShopContext.Provider>
+  );
+}

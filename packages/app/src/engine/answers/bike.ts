@@ -1,0 +1,37 @@
+import type { Situation } from "@jetwright/core";
+import { bikeCase, type CaseWarning, type Description } from "@jetwright/records";
+import type { EngineState } from "../state.ts";
+
+export interface BikeView {
+  readonly id: string;
+  readonly name: string;
+  readonly description: Description | null;
+  /** What is fitted now, in the air and on the fuel last noted; null when nobody described the engine. */
+  readonly now: Situation | null;
+  /** The setup before the last change, to take it back. */
+  readonly before: Situation | null;
+  readonly warnings: readonly CaseWarning[];
+  readonly rides: number;
+  readonly oneChangeAtATime: boolean;
+}
+
+/** One bike as it stands; null when no record is about it. */
+export function bikeView({ shop }: EngineState, { bike }: { readonly bike: string }): BikeView | null {
+  const story = shop.bikes.get(bike);
+  if (story === undefined) return null;
+  const made = bikeCase(shop, bike);
+  const ridden = made.ok ? made.value.rides : [];
+  const before = made.ok
+    ? (ridden.findLast(({ situation }) => situation.setup !== made.value.now.setup) ?? null)
+    : null;
+  return {
+    id: bike,
+    name: story.description?.name ?? bike,
+    description: story.description,
+    now: made.ok ? made.value.now : null,
+    before: before?.situation ?? null,
+    warnings: made.ok ? made.value.warnings : [],
+    rides: ridden.length,
+    oneChangeAtATime: made.ok ? made.value.oneChangeAtATime : false,
+  };
+}

@@ -1,0 +1,14 @@
+import type { AnswerOf, ArgumentsOf, Question } from "./answers/all.ts";
+
+/** What the page says to the worker. */
+export type ToEngine =
+  | { readonly say: "records"; readonly lines: readonly string[]; readonly ticket: number }
+  | { readonly say: "forget" }
+  | { readonly say: "ask"; readonly ticket: number; readonly question: Question; readonly given: unknown };
+
+/** What the worker says back, by the ticket of what was asked. */
+export type FromEngine =
+  | { readonly ticket: number; readonly ok: true; readonly answer: unknown }
+  | { readonly ticket: number; readonly ok: false; readonly bug: string };
+
+export type { AnswerOf, ArgumentsOf, Question };

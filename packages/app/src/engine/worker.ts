@@ -1,0 +1,33 @@
+import { ANSWERS } from "./answers/all.ts";
+import type { FromEngine, ToEngine } from "./protocol.ts";
+import { EngineState } from "./state.ts";
+
+// The worker: every formula runs here, off the page's own thread.
+
+let state = new EngineState();
+
+function answer(message: ToEngine): FromEngine | null {
+  switch (message.say) {
+    case "forget":
+      state = new EngineState();
+      return null;
+    case "records":
+      state.add(message.lines);
+      return { ticket: message.ticket, ok: true, answer: null };
+    case "ask": {
+      const reckon = ANSWERS[message.question] as (state: EngineState, given: unknown) => unknown;
+      return { ticket: message.ticket, ok: true, answer: reckon(state, message.given) };
+    }
+  }
+}
+
+self.onmessage = ({ data }: MessageEvent<ToEngine>) => {
+  try {
+    const reply = answer(data);
+    if (reply !== null) self.postMessage(reply);
+  } catch (error) {
+    const ticket = "ticket" in data ? data.ticket : -1;
+    const bug = error instanceof Error ? `${error.message}\n${error.stack ?? ""}` : String(error);
+    self.postMessage({ ticket, ok: false, bug } satisfies FromEngine);
+  }
+};

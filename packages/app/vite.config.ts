@@ -1,0 +1,27 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+
+export default defineConfig({
+  root: fileURLToPath(new URL(".", import.meta.url)),
+  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+  worker: { format: "es" },
+  build: { target: "es2022", outDir: "../../dist/app", emptyOutDir: true },
+  preview: { port: 4173, strictPort: false },
+  plugins: [
+    VitePWA({
+      registerType: "prompt",
+      includeAssets: ["mark.svg"],
+      workbox: { globPatterns: ["**/*.{js,css,html,svg,woff2}"], globIgnores: ["**/*vietnamese*"] },
+      manifest: {
+        name: "Jetwright",
+        short_name: "Jetwright",
+        description: "Sets up a slide carburetor, beside the bike and without a network",
+        display: "standalone",
+        background_color: "#fdfdfb",
+        theme_color: "#14181b",
+        icons: [{ src: "mark.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
+      },
+    }),
+  ],
+});
