@@ -4,7 +4,7 @@ import { exampleSeen, exampleSign } from "./example-sign.ts";
 import { stretchAt, stretchOf } from "./state.ts";
 import { votes } from "./votes.ts";
 
-const strong = exampleSign({ id: "strong", chance: { rich: 0.8, right: 0.1, lean: 0.1 } });
+const strong = exampleSign({ id: "z-strong", chance: { rich: 0.8, right: 0.1, lean: 0.1 } });
 const weak = exampleSign({ id: "weak", chance: { rich: 0.3, right: 0.1, lean: 0.1 } });
 const nobody = () => [];
 const chosen = (...seen: Parameters<typeof votes>[0]) =>
