@@ -4,9 +4,10 @@ import { boreJet, FUEL_SCREW, fitted, mm, NEEDLE, SETUP } from "../metering/test
 import { known, UNKNOWN } from "../parts/known.ts";
 import type { Setup } from "../parts/setup.ts";
 import type { LabourPart } from "./case.ts";
-import { changeTitle, jetInFull, partChanges, partName, partValue, turnsText } from "./change-words.ts";
+import { changeTitle, jetInFull, partChanges, partName, partValue } from "./change-words.ts";
 import type { Candidate } from "./search.ts";
 import { FOUND } from "./test-stories.ts";
+import { turnsText } from "./turns-words.ts";
 
 const to = (
   parts: Partial<Setup>,

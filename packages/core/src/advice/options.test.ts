@@ -30,7 +30,7 @@ describe("[A13] what can be fitted next", () => {
     const { mainBranch, pilotBranch } = optionsFor(FOUND, DRAWER);
     for (const place of [...mainBranch, ...pilotBranch]) {
       expect(place[0]).toMatchObject({ changes: [], toBuy: [] });
-      expect(place[0]!.fill(FOUND.setup)).toBe(FOUND.setup);
+      expect(place[0]!.fit(FOUND.setup)).toBe(FOUND.setup);
       for (const option of place.slice(1)) expect(option.changes).toHaveLength(1);
     }
   });

@@ -60,7 +60,7 @@ export function readPartsStep({ story, belief, present }: Weighing): readonly St
       changes: [],
       situation: null,
       topThrottle: topThrottle(belief, present.shift),
-      notes: ["Until then nothing that is not known can be changed by a known amount."],
+      notes: ["Until then those parts stay as they are."],
     },
   ];
 }

@@ -10,6 +10,7 @@ import type { Reason } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import type { Candidate } from "./search.ts";
 import { testById } from "./tests-on-engine.ts";
+import { turnsOutText } from "./turns-words.ts";
 
 const MOST_REASONS = 3;
 
@@ -98,7 +99,7 @@ function siteText(story: BikeCase, { observation }: Site): string {
 }
 
 const describeNumbers = (numbers: Readonly<Record<string, number>>): string =>
-  numbers.bestTurns === undefined ? "measured" : `best at ${numbers.bestTurns} turns out`;
+  numbers.bestTurns === undefined ? "measured" : `best at ${turnsOutText(numbers.bestTurns)}`;
 
 export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
