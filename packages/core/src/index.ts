@@ -28,6 +28,7 @@ export type { LeftOut } from "./advice/evidence.ts";
 export { nextStep } from "./advice/next-step.ts";
 export { TESTS, testById } from "./advice/tests-on-engine.ts";
 export type { TopThrottle } from "./advice/top-throttle.ts";
+export { turnsText } from "./advice/turns-words.ts";
 // air
 export type { AirDoubt, AirEstimate, MeasuredAir } from "./air/air-estimate.ts";
 export { estimateAir } from "./air/air-estimate.ts";
