@@ -31,6 +31,9 @@ describe("help", () => {
       expect(command.manual).toContain(`jetwright ${name} `);
       for (const flag of Object.keys(command.flags)) expect(out).toContain(`--${flag}`);
       expect(out).toContain("--json");
+      for (const paragraph of out.split("\n").filter((one) => !/^[ {]/.test(one))) {
+        expect(paragraph.length).toBeLessThanOrEqual(80);
+      }
       expect((await runHere(["help", name])).out).toBe(out);
       expect((await runHere([name, "-h"])).out).toBe(out);
     },

@@ -20,6 +20,17 @@ function flagLines(flags: Flags, { width }: Page): string[] {
   return lines;
 }
 
+/** A manual with its paragraphs wrapped; examples, which are indented or begin with {, stay as they are. */
+const manualLines = (manual: string, { width }: Page): string[] =>
+  manual
+    .trim()
+    .split("\n\n")
+    .flatMap((block, i) => {
+      const lines = block.split("\n");
+      const example = lines.some((line) => /^[ {]/.test(line));
+      return [...(i === 0 ? [] : [""]), ...(example ? lines : wrap(lines.join(" "), width))];
+    });
+
 /** The help of one command. */
 export function helpOf(command: Command, page: Page): string {
   return [
@@ -27,7 +38,7 @@ export function helpOf(command: Command, page: Page): string {
     "",
     ...command.usage.map((line) => `  ${line}`),
     "",
-    command.manual.trim(),
+    ...manualLines(command.manual, page),
     ...(Object.keys(command.flags).length === 0 ? [] : ["", "Flags", ...flagLines(command.flags, page)]),
     "",
     "Flags of every command",
