@@ -46,7 +46,6 @@ const SILENT = Array.from({ length: 50 }, () => ({ precision: 0, shift: 0 }));
 export const partsOf = (states: readonly (readonly [number, Gaussian])[]): readonly BeliefPart[] =>
   states.map(([probability, gaussian]) => ({ fault: null, probability, gaussian, stands: SILENT }));
 
-
 /** The belief replaced by one state. */
 export const sureOf = (state: Gaussian): Partial<Belief> => ({
   overall: state,
