@@ -4,6 +4,8 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["packages/core/src/**/*.test.ts"],
+    // Broken code may be slow without being stuck; the run has a limit of its own.
+    testTimeout: 30_000,
     exclude: ["**/*.slow.test.ts", "**/node_modules/**"],
   },
 });

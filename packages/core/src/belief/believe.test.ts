@@ -8,6 +8,7 @@ import { type Belief, believe, collapse, faultProbability } from "./believe.ts";
 import type { FaultId, Sign } from "./catalogue.ts";
 import { exampleCheck, exampleMeasured, exampleSeen, exampleSign } from "./example-sign.ts";
 import { FAULT_CATALOGUE } from "./faults.ts";
+import { sampleExactly } from "./importance-oracle.ts";
 import { inventedLog } from "./invented-log.ts";
 import type { Observation } from "./observation.ts";
 import { priorGaussian } from "./prior.ts";
@@ -50,7 +51,7 @@ function fingerprint({ parts, overall, hypotheses }: Belief): string {
 
 describe("belief", () => {
   test("[B1] [B2] the same bytes on every run and in any order of the observations", () => {
-    for (const seed of [1, 2, 3, 4]) {
+    for (const seed of [1, 2]) {
       const observations = logOf(seed);
       const first = fingerprint(from(observations));
       expect(fingerprint(from(observations))).toBe(first);
@@ -121,7 +122,7 @@ describe("belief", () => {
         // The inference is approximate: a twentieth on top.
         expect(Math.max(...likely) - Math.min(...likely)).toBeLessThanOrEqual(Math.log(strength) + 0.05);
       }),
-      { seed: 20261125, numRuns: 40 },
+      { seed: 20261125, numRuns: 25 },
     );
   });
 
@@ -197,6 +198,32 @@ describe("belief", () => {
     expect(moves(0.02)).toBeGreaterThan(0.003);
     expect(moves(0.2)).toBeLessThan(moves(0.02));
     expect(moves(0.2)).toBeGreaterThan(-0.01);
+  });
+
+  test("[B9] a fault that explains a heap of lean signs leaves the mixture where the exact answer has it", () => {
+    const leans = Array.from({ length: 10 }, (_, i) =>
+      exampleSeen(
+        exampleSign({
+          id: `lean${i}`,
+          group: `g${i}`,
+          chance: { rich: 0.04, right: 0.06, lean: 0.6 },
+          faults: { "air-leak": 0.75 },
+        }),
+        { record: `r${i}`, stretch: stretchAt(OPENINGS[i % 8]!) },
+      ),
+    );
+    const { overall, sites, hypotheses } = believe({
+      prior,
+      faultPriors: { "air-leak": 0.06 },
+      observations: leans,
+    });
+    const weighted = hypotheses.map(({ fault }) => ({ fault, weight: fault === null ? 0.94 : 0.06 }));
+    const exact = sampleExactly(prior, overall, sites, weighted, 40_000, 1);
+    for (const k of [0, 4, 10]) {
+      expect(Math.abs(overall.mean[k]! - exact.mean[k]!)).toBeLessThan(0.003);
+      expect(Math.sqrt(overall.covariance[18 * k]!) / exact.sd[k]!).toBeCloseTo(1, 1);
+    }
+    expect(hypotheses[1]!.probability).toBeCloseTo(exact.probability[1]!, 1);
   });
 
   test("[B12] an answer of the engine is learnt from two measurements either side of a change", () => {

@@ -36,6 +36,8 @@ const UNLIKELY_WAY = 1e-2;
 interface Slice {
   readonly way: Reading;
   readonly prior: Prepared;
+  /** log of its share of the prior, and that with the sound engine's evidence. */
+  readonly logShare: number;
   readonly logWeight: number;
   readonly sound: Propagated;
 }
@@ -60,13 +62,14 @@ export function weigh(
     if (only.length === 0) return sound;
     return propagate(prior, sights, factorsOf(sites, fault, way), { ...ROUGHLY, from: sound, only });
   };
-  // On the heaviest slice first: what a fault gains there, it gains about everywhere.
+  // On the heaviest slice first. Elsewhere a fault gains as much, or, where it explains what made that slice
+  // heaviest, it makes all slices alike.
   const first = suspects.map(({ fault, logPrior }) => {
     const result = rough(fault, heaviest);
-    return { fault, logPrior, result, gain: result.logEvidence - heaviest.sound.logEvidence };
+    return { fault, logPrior, result };
   });
-  const guess = (suspect: { logPrior: number; gain: number }, slice: Slice): number =>
-    suspect.logPrior + suspect.gain + slice.logWeight;
+  const guess = ({ logPrior, result }: (typeof first)[number], slice: Slice): number =>
+    logPrior + result.logEvidence + Math.max(slice.logWeight - heaviest.sound.logEvidence, slice.logShare);
   const floor =
     logSum(first.flatMap((suspect) => slices.map((slice) => guess(suspect, slice)))) + log(NEGLIGIBLE);
   const weighed = first.flatMap((suspect) =>
@@ -74,7 +77,7 @@ export function weigh(
       .filter((slice) => slice === heaviest || guess(suspect, slice) > floor)
       .map((slice) => {
         const result = slice === heaviest ? suspect.result : rough(suspect.fault, slice);
-        const logWeight = suspect.logPrior + slice.logWeight + result.logEvidence - slice.sound.logEvidence;
+        const logWeight = suspect.logPrior + slice.logShare + result.logEvidence;
         return { fault: suspect.fault, result, logWeight, slice };
       }),
   );
@@ -103,7 +106,8 @@ function sliced(
     parts.map(({ weight }, i) => {
       const read = factorsOf(sites, null, way);
       const sound = propagate(prepared[i]!, sights, read, { from, maxSweeps: SOUND_SWEEPS });
-      return { way, prior: prepared[i]!, sound, logWeight: log(weight) + sound.logEvidence };
+      const logShare = log(weight);
+      return { way, prior: prepared[i]!, sound, logShare, logWeight: logShare + sound.logEvidence };
     }),
   );
 }
