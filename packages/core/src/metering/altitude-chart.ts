@@ -151,6 +151,9 @@ function adviceFor(
   };
 }
 
+/** A groove that comes closer by less than this, ln ratio, is not worth the move. */
+const NOT_WORTH_MOVING = 0.003;
+
 /** The whole groove closest at 1/2 that is not leaner than wanted from 3/4 up; the richest if none is. */
 function wholeGroove(errorAt: (groove: number) => readonly number[], grooves: number, now: number): number {
   let best = grooves;
@@ -158,8 +161,7 @@ function wholeGroove(errorAt: (groove: number) => readonly number[], grooves: nu
   for (let groove = 1; groove <= grooves; groove++) {
     const error = errorAt(groove);
     if (WIDE.some((i) => error[i]! < -1e-9)) continue;
-    // staying put wins a tie
-    const cost = Math.abs(error[HALF]!) + (groove === now ? 0 : 1e-9);
+    const cost = Math.abs(error[HALF]!) + (groove === now ? 0 : NOT_WORTH_MOVING);
     if (cost < bestCost) [best, bestCost] = [groove, cost];
   }
   return best;
