@@ -6,7 +6,7 @@ import { inventedLog, type LogSize } from "../packages/core/src/belief/invented-
 import { priorGaussian } from "../packages/core/src/belief/prior.ts";
 import { SIGNS } from "../packages/core/src/belief/signs/all.ts";
 import { cholesky } from "../packages/core/src/numerics/matrix.ts";
-import type { Bench } from "./benches.ts";
+import type { Bench } from "./bench-shape.ts";
 
 const prior = priorGaussian();
 const size = prior.mean.length;

@@ -1,12 +1,5 @@
 import { beliefBench } from "./belief-bench.ts";
-
-export interface Bench {
-  readonly topic: string;
-  /** What is timed. `make` prepares it, outside the time taken. */
-  readonly rows: readonly { readonly name: string; readonly make: () => () => void }[];
-  /** Names of two rows: how many times longer the first takes than the second. */
-  readonly ratios: readonly (readonly [string, string])[];
-}
+import type { Bench } from "./bench-shape.ts";
 
 /** Every bench; one line each. */
 export const BENCHES: readonly Bench[] = [beliefBench];

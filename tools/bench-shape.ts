@@ -1,0 +1,8 @@
+/** Things timed together, and which of them to compare. */
+export interface Bench {
+  readonly topic: string;
+  /** What is timed. `make` prepares it, outside the time taken. */
+  readonly rows: readonly { readonly name: string; readonly make: () => () => void }[];
+  /** Names of two rows: how many times longer the first takes than the second. */
+  readonly ratios: readonly (readonly [string, string])[];
+}
