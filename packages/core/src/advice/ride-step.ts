@@ -34,9 +34,8 @@ export function rideStep(weighing: Weighing): Step {
     sd: mixtureAt(belief, present.shift, opening).sd,
   }));
   const { trouble, health } = noticedNow(weighing);
-  // A stretch reported well on these parts in this air is not asked for again: it would be the same evidence.
-  const answered = (opening: Opening): boolean =>
-    health.has(bandOf(opening)) && !trouble.has(bandOf(opening));
+  // A stretch reported on these parts in this air is not asked for again: it would be the same evidence.
+  const answered = (opening: Opening): boolean => health.has(bandOf(opening)) || trouble.has(bandOf(opening));
   const open = chanceRight
     .filter(
       ({ opening, right }) =>
