@@ -38,32 +38,56 @@ export function checksByWorth(checks: readonly Check[], chances: FaultChances): 
  * (Kadane and Simon 1977); where checks overlap it is near it.
  */
 export function faultCost(checks: readonly Check[], chances: FaultChances): number {
-  const left = new Map<FaultId, number>();
-  for (const fault of FAULTS) if ((chances[fault] ?? 0) > 0) left.set(fault, chances[fault]!);
-  const undone = new Set(checks);
+  const left = FAULTS.map((fault) => chances[fault] ?? 0);
+  const finds = findsOf(checks);
+  const done = checks.map(() => false);
   let cost = 0;
   let stillLooking = 1;
   for (;;) {
-    let best: Check | null = null;
+    let best = -1;
     let bestRate = stillLooking;
-    for (const check of undone) {
+    for (let c = 0; c < checks.length; c++) {
+      if (done[c]) continue;
       let gain = 0;
-      for (const [fault, chance] of left) gain += chance * (check.finds[fault] ?? 0) * stakeOf(fault);
-      const rate = gain / check.minutes;
+      for (const { fault, chance, stake } of finds[c]!) gain += left[fault]! * chance * stake;
+      const rate = gain / checks[c]!.minutes;
       if (rate > bestRate) {
-        best = check;
+        best = c;
         bestRate = rate;
       }
     }
-    if (best === null) break;
-    undone.delete(best);
-    cost += best.minutes * stillLooking;
-    for (const [fault, chance] of left) {
-      const found = chance * (best.finds[fault] ?? 0);
-      left.set(fault, chance - found);
+    if (best < 0) break;
+    done[best] = true;
+    cost += checks[best]!.minutes * stillLooking;
+    for (const { fault, chance } of finds[best]!) {
+      const found = left[fault]! * chance;
+      left[fault] = left[fault]! - found;
       stillLooking -= found;
     }
   }
-  for (const [fault, chance] of left) cost += chance * stakeOf(fault);
+  for (let f = 0; f < FAULTS.length; f++) cost += left[f]! * stakeOf(FAULTS[f]!);
   return cost;
+}
+
+interface Find {
+  /** Index among FAULTS. */
+  readonly fault: number;
+  readonly chance: number;
+  readonly stake: number;
+}
+
+const knownFinds = new WeakMap<readonly Check[], readonly (readonly Find[])[]>();
+
+/** What each check finds, as numbers ready to add up; remembered for a list of checks. */
+function findsOf(checks: readonly Check[]): readonly (readonly Find[])[] {
+  const remembered = knownFinds.get(checks);
+  if (remembered !== undefined) return remembered;
+  const made = checks.map(({ finds }) =>
+    FAULTS.flatMap((id, fault): Find[] => {
+      const chance = finds[id];
+      return chance === undefined ? [] : [{ fault, chance, stake: stakeOf(id) }];
+    }),
+  );
+  knownFinds.set(checks, made);
+  return made;
 }

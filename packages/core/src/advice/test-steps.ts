@@ -24,7 +24,7 @@ import type { Weighing } from "./weighing.ts";
 /** Tests shown as other ways. */
 const MOST = 4;
 /** Setups that a test's outcome may choose between: the best now, and the best of each kind of change. */
-const SHORTLIST = 30;
+const SHORTLIST = 24;
 const OF_EACH_KIND = 3;
 /** What a test of a stretch that nobody complained of still counts for, while another one has trouble. Rule A9. */
 const UNASKED = 0.25;

@@ -2,8 +2,8 @@ import { type Belief, collapse } from "../belief/believe.ts";
 import type { FaultId, Sign } from "../belief/catalogue.ts";
 import { tilt } from "../belief/factor.ts";
 import type { Gaussian } from "../belief/prior.ts";
-import { signLikelihood } from "../belief/sign-likelihood.ts";
-import { direction, STATE_SIZE, type Stretch, stretchCentre } from "../belief/state.ts";
+import { type SignLikelihood, signLikelihood } from "../belief/sign-likelihood.ts";
+import { direction, FIRST_CIRCUIT, STATE_SIZE, type Stretch, stretchCentre } from "../belief/state.ts";
 import { dot, multiplyInto } from "../numerics/matrix.ts";
 import type { Shift } from "../units/circuit.ts";
 import type { Check } from "./catalogue.ts";
@@ -50,8 +50,9 @@ export function valueOfTest(
 ): TestValue {
   const after = outcomes.map(() => new Moments());
   const everything = new Moments();
+  const ready = readied(now, outcomes);
   for (const part of faults) {
-    const updates = updatesUnder(part, now, outcomes);
+    const updates = updatesUnder(part, ready);
     updates.forEach((update, o) => {
       after[o]!.add(part, update);
       everything.add(part, update);
@@ -101,19 +102,36 @@ interface Update {
   readonly shrink: number;
 }
 
+/** An outcome made ready once for all faults; the same direction is the same array. Null: it says nothing. */
+type ReadyOutcome = { readonly likelihood: SignLikelihood; readonly along: Float64Array } | null;
+
+function readied(now: Shift, outcomes: readonly PossibleOutcome[]): readonly ReadyOutcome[] {
+  const directions = new Map<string, Float64Array>();
+  return outcomes.map(({ sign, stretch }) => {
+    if (sign === null) return null;
+    const key = stretch.join();
+    const along = directions.get(key) ?? direction(stretch, now);
+    directions.set(key, along);
+    return { likelihood: signLikelihood(sign, true, stretchCentre(stretch)), along };
+  });
+}
+
 /** Chance of each outcome under one part of the belief, and what it does to it; the chances sum to 1. */
 function updatesUnder(
   { fault, gaussian }: WeightedGaussian,
-  now: Shift,
-  outcomes: readonly PossibleOutcome[],
+  outcomes: readonly ReadyOutcome[],
 ): readonly Update[] {
-  const updated = outcomes.map(({ sign, stretch }): Update => {
-    const reach = new Float64Array(STATE_SIZE);
-    if (sign === null) return { probability: 0, reach, pull: 0, shrink: 0 };
-    const likelihood = signLikelihood(sign, true, stretchCentre(stretch));
+  const reaches = new Map<Float64Array, Float64Array>();
+  const updated = outcomes.map((outcome): Update => {
+    if (outcome === null) return { probability: 0, reach: NO_REACH, pull: 0, shrink: 0 };
+    const { likelihood, along } = outcome;
     const factor = (fault === null ? undefined : likelihood.faults.get(fault)) ?? likelihood.sound;
-    const along = direction(stretch, now);
-    multiplyInto(reach, gaussian.covariance, STATE_SIZE, along);
+    let reach = reaches.get(along);
+    if (reach === undefined) {
+      reach = new Float64Array(STATE_SIZE);
+      multiplyInto(reach, gaussian.covariance, STATE_SIZE, along);
+      reaches.set(along, reach);
+    }
     const variance = dot(along, reach);
     const mean = dot(along, gaussian.mean);
     const tilted = tilt(factor, mean, variance);
@@ -125,16 +143,21 @@ function updatesUnder(
     };
   });
   const told = updated.reduce((sum, each) => sum + each.probability, 0);
-  const silent = outcomes.filter(({ sign }) => sign === null).length;
+  const silent = outcomes.filter((outcome) => outcome === null).length;
   const rest = silent > 0 ? Math.max(SILENT, 1 - told) / silent : 0;
   const total = told + rest * silent;
   return updated.map((each, i) => ({
     ...each,
-    probability: (outcomes[i]!.sign === null ? rest : each.probability) / total,
+    probability: (outcomes[i] === null ? rest : each.probability) / total,
   }));
 }
 
-/** Mass, first and second moments of a weighted sum of updated Gaussians, and the weight of each fault in it. */
+const NO_REACH = new Float64Array(STATE_SIZE);
+
+/**
+ * Mass, first and second moments of a weighted sum of updated Gaussians, and the weight of each fault in it. Of the
+ * second moments only what expected trouble asks for: each opening with itself, and everything with the answers.
+ */
 class Moments {
   mass = 0;
   private readonly first = new Float64Array(STATE_SIZE);
@@ -146,13 +169,17 @@ class Moments {
     this.mass += weight;
     if (fault !== null) this.faults.set(fault, (this.faults.get(fault) ?? 0) + weight);
     const { reach, pull, shrink } = update;
+    const { mean, covariance } = gaussian;
     for (let i = 0; i < STATE_SIZE; i++) {
-      const mi = gaussian.mean[i]! + pull * reach[i]!;
+      const mi = mean[i]! + pull * reach[i]!;
       this.first[i] = this.first[i]! + weight * mi;
       const row = i * STATE_SIZE;
-      for (let j = 0; j < STATE_SIZE; j++) {
-        const mj = gaussian.mean[j]! + pull * reach[j]!;
-        const spread = gaussian.covariance[row + j]! - shrink * reach[i]! * reach[j]!;
+      this.second[row + i] =
+        this.second[row + i]! + weight * (covariance[row + i]! - shrink * reach[i]! * reach[i]! + mi * mi);
+      for (let j = FIRST_CIRCUIT; j < STATE_SIZE; j++) {
+        if (j === i) continue;
+        const mj = mean[j]! + pull * reach[j]!;
+        const spread = covariance[row + j]! - shrink * reach[i]! * reach[j]!;
         this.second[row + j] = this.second[row + j]! + weight * (spread + mi * mj);
       }
     }
@@ -160,9 +187,14 @@ class Moments {
 
   gaussian(): Gaussian {
     const mean = this.first.map((value) => value / this.mass);
-    const covariance = this.second.map(
-      (value, k) => value / this.mass - mean[Math.floor(k / STATE_SIZE)]! * mean[k % STATE_SIZE]!,
-    );
+    const covariance = new Float64Array(STATE_SIZE * STATE_SIZE);
+    for (let i = 0; i < STATE_SIZE; i++) {
+      const row = i * STATE_SIZE;
+      covariance[row + i] = this.second[row + i]! / this.mass - mean[i]! * mean[i]!;
+      for (let j = FIRST_CIRCUIT; j < STATE_SIZE; j++) {
+        covariance[row + j] = this.second[row + j]! / this.mass - mean[i]! * mean[j]!;
+      }
+    }
     return { mean, covariance };
   }
 
