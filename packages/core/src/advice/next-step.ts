@@ -21,7 +21,7 @@ import { readPartsStep } from "./read-parts-step.ts";
 import { mainEffect } from "./reasons.ts";
 import { rideStep } from "./ride-step.ts";
 import { searchSetups } from "./search.ts";
-import { stopStep, warnedOfKnock } from "./stop-step.ts";
+import { lastWarning, stopStep, warnedOfKnock } from "./stop-step.ts";
 import { testSteps } from "./test-steps.ts";
 import type { Weighing } from "./weighing.ts";
 
@@ -138,7 +138,8 @@ const KNOCK_FAULTS: readonly FaultId[] = ["fuel-or-oil-wrong", "ignition", "cool
 /** While pinging was the last word, the first look for another cause that was not made since. Rule A6. */
 function knockCheck({ story }: Weighing, steps: readonly Step[]): Step | undefined {
   const causes = CHECKS.filter(({ finds }) => KNOCK_FAULTS.some((fault) => finds[fault] !== undefined));
-  const made = story.checks.some(({ check }) => causes.some(({ id }) => id === check));
+  const warned = lastWarning(story);
+  const made = story.checks.some(({ check, at }) => at > warned && causes.some(({ id }) => id === check));
   return made ? undefined : steps.find(({ id }) => causes.some((cause) => cause.id === id));
 }
 

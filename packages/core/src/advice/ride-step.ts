@@ -65,7 +65,9 @@ export function rideStep(weighing: Weighing): Step {
     why: open.length === 0 ? [] : reasonsAt(story, belief, present, open[0]!.opening),
     expect:
       open.length === 0 && heard
-        ? "It runs as well as it did, at every opening."
+        ? trouble.size === 0
+          ? "It runs as well as it did, at every opening."
+          : "It runs as it did. Should one stretch get worse, a change there will pay."
         : "Each report narrows the picture, and the next step follows from it.",
     wrongIf: "Something shows that was not there before. Report that too.",
     undo: "Nothing is changed.",

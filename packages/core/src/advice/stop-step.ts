@@ -37,18 +37,23 @@ function seenSigns(story: BikeCase): readonly SeenSign[] {
   });
 }
 
-/** True while pinging was the last word on the parts and air of now: no riding under load to learn more, nothing leaner. */
-export function warnedOfKnock(story: BikeCase): boolean {
+/** When it last pinged on the parts and air of now, since the last mend; -Infinity: never. */
+export function lastWarning(story: BikeCase): number {
   const here = situationKey(story.now);
   const places = new Map(
     [...story.rides, ...story.tests].map(({ record, situation }) => [record, situation]),
   );
   const from = since(story);
-  return seenSigns(story).some(
-    ({ record, at, sign }) =>
-      at > from && KNOCK_WARNINGS.includes(sign.id) && situationKey(places.get(record)!) === here,
-  );
+  return seenSigns(story)
+    .filter(
+      ({ record, at, sign }) =>
+        at > from && KNOCK_WARNINGS.includes(sign.id) && situationKey(places.get(record)!) === here,
+    )
+    .reduce((last, { at }) => Math.max(last, at), -Infinity);
 }
+
+/** True while pinging was the last word on the parts and air of now: no riding under load to learn more, nothing leaner. */
+export const warnedOfKnock = (story: BikeCase): boolean => lastWarning(story) > -Infinity;
 
 /** What to mind on the next ride after pinging; none without it. */
 export const knockNotes = (story: BikeCase): readonly string[] =>

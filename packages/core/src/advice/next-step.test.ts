@@ -1,0 +1,204 @@
+import { describe, expect, test } from "vitest";
+import { FAULT_CATALOGUE } from "../belief/faults.ts";
+import { boreJet, fitted, mm } from "../metering/test-situations.ts";
+import { known, UNKNOWN } from "../parts/known.ts";
+import type { CheckResult } from "./case.ts";
+import { checkById } from "./checks.ts";
+import { faultPriorsFor, nextStep } from "./next-step.ts";
+import { DRAWER, FOUND, ride, saw, story, tested } from "./test-stories.ts";
+import { adviceOf, stepsOf } from "./test-weighing.ts";
+
+const sound = (check: string, at = 5): CheckResult => ({
+  record: `${check}-${at}`,
+  at,
+  check,
+  found: "sound",
+  fault: null,
+});
+
+describe("[A5] look first", () => {
+  test("a fault with a 40 % chance is looked for before anything else, though a test would save more", () => {
+    const advice = adviceOf(
+      story({ drawer: DRAWER, rides: [ride([saw("hangs-after-closing"), saw("hang-grows-with-heat")])] }),
+    );
+    const leak = advice.suspects[0]!;
+    expect(leak.fault).toBe("air-leak");
+    expect(leak.chance).toBeGreaterThan(0.4);
+    expect(advice.step.kind).toBe("check");
+    expect(checkById(advice.step.id)!.finds["air-leak"]).toBeGreaterThanOrEqual(0.4);
+    expect(advice.others[0]!.worth).toBeGreaterThan(advice.step.worth);
+  });
+
+  test("a suspect that would hide the change is looked for before it, when the look is short", () => {
+    const advice = adviceOf(
+      story({
+        drawer: DRAWER,
+        rides: [ride([saw("hangs-after-closing"), saw("bogs-hollow-no-smoke"), saw("pulls-clean-to-peak")])],
+      }),
+    );
+    const leak = advice.suspects.find(({ fault }) => fault === "air-leak")!;
+    expect(leak.chance).toBeGreaterThan(0.08);
+    expect(leak.chance).toBeLessThan(0.4);
+    expect(advice.step).toMatchObject({ kind: "check", id: "look-at-boots-and-clamps" });
+    expect(advice.others.find(({ kind }) => kind === "change")!.worth).toBeGreaterThan(advice.step.worth);
+  });
+
+  test("after that look came out sound the change comes", () => {
+    const checks = ["look-at-boots-and-clamps", "spray-joints", "pressure-test"].map((id) => sound(id));
+    const { step } = adviceOf(
+      story({
+        drawer: DRAWER,
+        rides: [ride([saw("hangs-after-closing"), saw("bogs-hollow-no-smoke"), saw("pulls-clean-to-peak")])],
+        checks,
+      }),
+    );
+    expect(step).toMatchObject({ kind: "change", id: "screw" });
+  });
+
+  test("a suspect out of the change's reach does not stand in its way", () => {
+    const advice = adviceOf(
+      story({
+        drawer: DRAWER,
+        rides: [
+          ride([
+            saw("dives-below-idle"),
+            saw("idle-loads-up"),
+            saw("stumbles-with-smoke"),
+            saw("cuts-as-if-tap-off"),
+          ]),
+        ],
+        checks: [sound("overflow-drip"), sound("float-height"), sound("choke-plunger")],
+      }),
+    );
+    const supply = advice.suspects.find(({ fault }) => fault === "fuel-supply")!;
+    expect(supply.chance).toBeGreaterThan(0.08);
+    const look = stepsOf(advice).find(
+      ({ id, kind }) => kind === "check" && checkById(id)!.finds["fuel-supply"],
+    )!;
+    expect(look.minutes).toBeLessThanOrEqual(10);
+    expect(advice.step).toMatchObject({ kind: "change", id: "screw" });
+    expect(advice.step.worth).toBeGreaterThan(look.worth);
+  });
+});
+
+describe("[A6] pinging", () => {
+  test("first a look for another cause: fuel, spark, cooling or plug; then the rest", () => {
+    const rides = [ride([saw("pings-on-roll-on")])];
+    const { step } = adviceOf(story({ drawer: DRAWER, rides }));
+    expect(step.kind).toBe("check");
+    const { finds } = checkById(step.id)!;
+    expect(
+      ["fuel-or-oil-wrong", "ignition", "cooling", "plug-heat-range"].some((fault) => fault in finds),
+    ).toBe(true);
+    const after = adviceOf(story({ drawer: DRAWER, rides, checks: [sound(step.id)] }));
+    expect(after.step.id).not.toBe(step.id);
+    // One made before it pinged is no answer.
+    const late = rides.map((each) => ({ ...each, at: 9 }));
+    expect(adviceOf(story({ drawer: DRAWER, rides: late, checks: [sound("cooling")] })).step.kind).toBe(
+      "check",
+    );
+  });
+});
+
+describe("[A1] minutes for minutes", () => {
+  test("rich on top: the roll-off test, which tells most for its minutes", () => {
+    const { step } = adviceOf(
+      story({
+        drawer: DRAWER,
+        rides: [ride([saw("will-not-rev-out")])],
+      }),
+    );
+    expect(step).toMatchObject({ kind: "test", id: "roll-off" });
+  });
+
+  test("[A10] all well: confirm, and no change on offer", () => {
+    const healthy = [
+      "drops-straight-to-idle",
+      "answers-crisply",
+      "pulls-smoothly",
+      "pulls-clean-to-peak",
+      "four-strokes-at-about-80-percent",
+    ];
+    const advice = adviceOf(story({ drawer: DRAWER, rides: [ride(healthy.map((sign) => saw(sign)))] }));
+    expect(advice.step.id).toBe("confirm");
+    expect(advice.pictureAfter).toBeNull();
+    expect(advice.others.filter(({ kind }) => kind === "change")).toEqual([]);
+  });
+
+  test("an answer that a healthy engine gives is no complaint", () => {
+    const healthy = ["drops-straight-to-idle", "answers-crisply", "pulls-smoothly", "pulls-clean-to-peak"];
+    const tests = [tested("tap-off-run-down", "no-clearing", { opening: null })];
+    expect(
+      adviceOf(story({ drawer: DRAWER, rides: [ride(healthy.map((sign) => saw(sign)))], tests })).step.id,
+    ).toBe("confirm");
+  });
+});
+
+describe("[A14] silence is allowed", () => {
+  test("after a part that cannot be compared, what came before is left out and said, and the advice goes on", () => {
+    const now = fitted({ main: known({ ...boreJet(170), maker: "Theirs" }) }, FOUND);
+    const advice = adviceOf(story({ now, rides: [ride([saw("dives-below-idle")])] }));
+    expect(advice.leftOut).toEqual([{ record: "ride-1", why: expect.stringMatching(/maker/) }]);
+    expect(advice.step).toMatchObject({ kind: "ride", id: "ride" });
+    expect(advice.picture[0]!.mean).toBeCloseTo(0, 2);
+  });
+
+  test("a ride on such parts is left out, the others count", () => {
+    const foreign = fitted({ main: UNKNOWN }, FOUND);
+    const advice = adviceOf(
+      story({
+        rides: [
+          ride([saw("dives-below-idle")]),
+          ride([saw("hangs-after-closing")], { at: 2, situation: foreign }),
+        ],
+      }),
+    );
+    expect(advice.leftOut.map(({ record }) => record)).toEqual(["ride-2"]);
+    expect(advice.picture[0]!.mean).toBeGreaterThan(0.02);
+  });
+
+  test("a setup that cannot be worked out is refused with what to mend", () => {
+    const now = fitted({ needleJet: known(mm(2)) }, FOUND);
+    const outcome = nextStep(story({ now, reference: now }));
+    expect(outcome.ok).toBe(false);
+    expect(!outcome.ok && outcome.reason).toBe("not comparable");
+    expect(!outcome.ok && outcome.detail).toMatch(/needle/);
+  });
+});
+
+describe("suspects", () => {
+  test("from 5 %, the likeliest first, in words; with no fault the rest of the chance", () => {
+    const { suspects, soundChance } = adviceOf(
+      story({ rides: [ride([saw("hang-grows-with-heat"), saw("misses-more-the-harder-it-pulls")])] }),
+    );
+    expect(suspects.length).toBeGreaterThan(1);
+    for (const { fault, words, chance } of suspects) {
+      expect(chance).toBeGreaterThanOrEqual(0.05);
+      expect(words).toBe(FAULT_CATALOGUE.find(({ id }) => id === fault)!.words);
+    }
+    expect(suspects.map(({ chance }) => chance)).toEqual(
+      suspects.map(({ chance }) => chance).sort((a, b) => b - a),
+    );
+    expect(soundChance).toBeLessThan(1 - suspects[0]!.chance);
+  });
+
+  test("a four-stroke has no reeds to suspect, a two-stroke no valves", () => {
+    expect(faultPriorsFor(4).reed).toBe(0);
+    expect(faultPriorsFor(2)["valve-clearance"]).toBe(0);
+    expect(faultPriorsFor(2).reed).toBeGreaterThan(0);
+    expect(faultPriorsFor(4)["valve-clearance"]).toBeGreaterThan(0);
+  });
+});
+
+test("the step's setup and the picture after it are the same", () => {
+  const advice = adviceOf(
+    story({
+      drawer: DRAWER,
+      rides: [ride([saw("dives-below-idle"), saw("idle-loads-up"), saw("stumbles-with-smoke")])],
+    }),
+  );
+  expect(advice.step.kind).toBe("change");
+  expect(advice.pictureAfter![0]!.mean).toBeLessThan(advice.picture[0]!.mean - 0.01);
+  expect(advice.settled).toBe(true);
+  expect(stepsOf(advice).filter(({ kind }) => kind === "ride")).toHaveLength(1);
+});
