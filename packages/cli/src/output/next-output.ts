@@ -38,6 +38,7 @@ export const stepShape = z.strictObject({
     }),
   ),
   setupAfter: setupShape.nullable().describe("What would be fitted after it; null unless it is a change"),
+  opening: z.number().nullable().describe("Where a test is made, as a fraction of full lift"),
   topThrottle: z.enum(["free", "seconds only", "stay below 3/4"]),
   notes: z.array(z.string()),
 });

@@ -2,6 +2,7 @@ import type { FaultId } from "../belief/catalogue.ts";
 import type { MixtureReading } from "../belief/reading.ts";
 import type { TwoSided } from "../belief/two-sided.ts";
 import type { Situation } from "../metering/situation.ts";
+import type { Opening } from "../units/quantity.ts";
 import type { LabourPart } from "./case.ts";
 import type { LeftOut } from "./evidence.ts";
 import type { TopThrottle } from "./top-throttle.ts";
@@ -33,6 +34,8 @@ export interface Step {
   readonly changes: readonly PartChange[];
   /** What would be fitted after it; null unless it is a change. */
   readonly situation: Situation | null;
+  /** Where a test is made; null where it has its own place, and for every other step. */
+  readonly opening: Opening | null;
   /** How far the throttle may be opened on the next ride. Rule A3. */
   readonly topThrottle: TopThrottle;
   /** Anything else worth a sentence, such as what one change at a time costs. */

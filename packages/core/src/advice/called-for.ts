@@ -15,6 +15,9 @@ const WITH_TROUBLE = 0.6;
 /** Where nothing was noticed, likelier than this: other air, or what a neighbouring stretch says. */
 const WITHOUT_NOTICE = 0.75;
 
+/** Parts that are changed alone and last: they move the bottom and the middle together. Common practice, no source. */
+const LAST_RESORT: readonly LabourPart[] = ["slide", "needleJet"];
+
 /**
  * Every part of a change is called for where that part acts most: trouble was noticed there and it is likely to
  * go the right way, or nothing was noticed and it is very likely. A stretch where all was well on these parts in
@@ -23,6 +26,8 @@ const WITHOUT_NOTICE = 0.75;
 export function isCalledFor(weighing: Weighing, candidate: Candidate): boolean {
   const { trouble, health } = noticedNow(weighing);
   if (candidate.changes.join() === "screw" && sweptWithoutCure(weighing.story)) return false;
+  if (candidate.changes.length > 1 && candidate.changes.some((part) => LAST_RESORT.includes(part)))
+    return false;
   return candidate.changes.every((part) => {
     const { opening, change } = strongest(weighing, candidate, CIRCUIT_OF[part]);
     const band = bandOf(opening);

@@ -8,12 +8,13 @@ import { type Step, surenessOf } from "./advice.ts";
 import { chanceItHelps, isCalledFor, onDoubtAlone } from "./called-for.ts";
 import type { LabourPart } from "./case.ts";
 import { changeTitle, jetInFull, partChanges, partName, partValue } from "./change-words.ts";
+import { noticedNow } from "./complaint.ts";
 import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, TOP } from "./loss.ts";
 import { listed } from "./read-parts-step.ts";
 import { at, mainEffect, reasonsForChange, upperFirst } from "./reasons.ts";
 import type { Candidate } from "./search.ts";
 import { knockNotes, warnedOfKnock } from "./stop-step.ts";
-import { bandOf, bandWords } from "./stretch-words.ts";
+import { type Band, bandOf, bandWords } from "./stretch-words.ts";
 import { leanChanceAtTop, topThrottle, topThrottleText } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
 
@@ -38,11 +39,28 @@ export function changeSteps(weighing: Weighing): readonly Step[] {
       (!leans(present, candidate, TOP) || topIsSafe(weighing, candidate)),
   );
   const chosen = ways.filter(({ changes }) => !story.oneChangeAtATime || changes.length === 1);
-  const worth = new Map(chosen.map((candidate) => [candidate, gainRate(weighing, candidate)]));
+  const bandsReached = new Set(chosen.map((candidate) => bandOf(mainEffect(present, candidate).opening)));
+  const worth = new Map(
+    chosen.map((candidate) => {
+      const waits = waitsForAbove(weighing, candidate, bandsReached) ? WAITING : 1;
+      return [candidate, waits * gainRate(weighing, candidate)];
+    }),
+  );
   return [...chosen]
     .sort((a, b) => worth.get(b)! - worth.get(a)!)
     .slice(0, MOST)
-    .map((candidate) => changeStep(weighing, candidate, ways));
+    .map((candidate) => changeStep(weighing, candidate, worth.get(candidate)!, ways));
+}
+
+/** A change below a stretch that has trouble too, and that another change reaches, counts a quarter. Rule A15. */
+const WAITING = 0.25;
+const UPWARDS: readonly Band[] = ["bottom", "middle", "top"];
+
+/** From the top down: the main jet moves everything below it, the needle the bottom's upper end, the pilot little above. */
+function waitsForAbove(weighing: Weighing, candidate: Candidate, reached: ReadonlySet<Band>): boolean {
+  const { trouble } = noticedNow(weighing);
+  const own = UPWARDS.indexOf(bandOf(mainEffect(weighing.present, candidate).opening));
+  return UPWARDS.some((band, i) => i > own && trouble.has(band) && reached.has(band));
 }
 
 /** The best candidate of each set of parts that passes. */
@@ -88,7 +106,12 @@ function gainRate(weighing: Weighing, candidate: Candidate): number {
   return ((present.trouble - candidate.trouble) * (1 - hidden) * asked) / candidate.minutes;
 }
 
-function changeStep(weighing: Weighing, candidate: Candidate, ways: readonly Candidate[]): Step {
+function changeStep(
+  weighing: Weighing,
+  candidate: Candidate,
+  worth: number,
+  ways: readonly Candidate[],
+): Step {
   const { story, belief, present } = weighing;
   const { opening, change } = mainEffect(present, candidate);
   const words = bandWords(bandOf(opening), story.engine.strokes);
@@ -107,10 +130,11 @@ function changeStep(weighing: Weighing, candidate: Candidate, ways: readonly Can
     undo: `Back to ${candidate.changes.map((part) => `${partName(part, story.now.setup)} ${partValue(part, story.now.setup)}`).join("; ")}.`,
     sure: surenessOf(chance),
     minutes: candidate.minutes,
-    worth: gainRate(weighing, candidate),
+    worth,
     cautions: cautionsFor(candidate.changes, top !== "free"),
     changes: partChanges(story.now, candidate),
     situation: candidate.situation,
+    opening: null,
     topThrottle: top,
     notes: [...topThrottleText(top), ...knockNotes(story), ...notesFor(weighing, candidate, ways)],
   };

@@ -65,6 +65,7 @@ function checkStep(weighing: Weighing, check: Check): Step {
     cautions: check.cautions,
     changes: [],
     situation: null,
+    opening: null,
     topThrottle: topThrottle(belief, present.shift),
     notes: [],
   };
@@ -106,6 +107,7 @@ export function mendSteps(weighing: Weighing): readonly Step[] {
       cautions: [...new Set([...(check?.cautions ?? []), "hand-over"])],
       changes: [],
       situation: null,
+      opening: null,
       topThrottle: "stay below 3/4",
       notes: ["Note the mend in the log when it is done."],
     };

@@ -28,6 +28,8 @@ export const since = ({ freshStartAt, checks }: BikeCase): number =>
 export interface Noticed {
   readonly trouble: ReadonlySet<Band>;
   readonly health: ReadonlySet<Band>;
+  /** Bands of which anything at all was reported. */
+  readonly reported: ReadonlySet<Band>;
 }
 
 export function noticedNow({ story, belief }: Pick<Weighing, "story" | "belief">): Noticed {
@@ -39,32 +41,33 @@ export function noticedNow({ story, belief }: Pick<Weighing, "story" | "belief">
   const from = since(story);
   const trouble = new Set<Band>();
   const health = new Set<Band>();
+  const reported = new Set<Band>();
   for (const { observation } of belief.sites) {
     if (observation.kind !== "sign" || !here.has(observation.situation) || observation.at <= from) continue;
+    const band = bandOfStretch(observation.stretch);
     const says = verdictOf(observation.sign, observation.seen);
-    if (says === "trouble") trouble.add(bandOfStretch(observation.stretch));
-    if (says === "health") health.add(bandOfStretch(observation.stretch));
+    reported.add(band);
+    if (says === "trouble") trouble.add(band);
+    if (says === "health") health.add(band);
   }
-  return { trouble, health };
+  return { trouble, health, reported };
 }
 
 /**
- * What a sign says by itself: trouble when a wrong mixture or a fault gives it at least twice as often as a right
- * one; health when none gives it more often and some wrong mixture clearly less; else nothing.
+ * What a sign says by itself. Trouble: a wrong mixture or a fault gives it at least twice as often as a right one, or
+ * a sign of health was looked for and not there. Health: it is a sign of health, or a right mixture gives it at least
+ * twice as often as a wrong one and no fault does. Else nothing: a sign of trouble that is not there proves no health.
  */
 export function verdictOf(
   { chance: { rich, right, lean }, faults, healthy }: Pick<Sign, "chance" | "faults" | "healthy">,
   seen: boolean,
 ): "health" | "trouble" | null {
+  if (healthy) return seen ? "health" : "trouble";
+  if (!seen) return null;
   const faulty = Object.values(faults).map((chance) => chance ?? 0);
-  const asRight = seen ? right : 1 - right;
-  const wrong = [rich, lean].map((chance) => (seen ? chance : 1 - chance));
-  const most = Math.max(
-    ...wrong,
-    ...faulty.filter(() => seen !== healthy).map((chance) => (seen ? chance : 1 - chance)),
-  );
-  if (most >= 2 * asRight) return "trouble";
-  return asRight >= 0.9 * most && Math.min(...wrong) <= 0.7 * asRight ? "health" : null;
+  const wrong = Math.max(rich, lean);
+  if (faulty.length === 0 && right >= 2 * wrong) return "health";
+  return Math.max(wrong, ...faulty) >= 2 * right ? "trouble" : null;
 }
 
 /** True when the screw was swept on the parts and air of now and its best was not in the middle: the screw alone is no cure. */

@@ -12,7 +12,7 @@ describe("labour", () => {
   test("parts behind the same cap or bowl share the way in", () => {
     expect(labourMinutes(["main", "pilot"], {})).toBe(25 + 4);
     expect(labourMinutes(["pilot", "main"], {})).toBe(25 + 4);
-    expect(labourMinutes(["clip", "slide"], {})).toBe(15 + 4);
+    expect(labourMinutes(["clip", "slide"], {})).toBe(30 + 4);
     expect(labourMinutes(["main", "clip"], {})).toBe(15 + 15);
     expect(labourMinutes(["main", "pilot", "clip", "screw"], {})).toBe(25 + 4 + 15 + 2);
   });

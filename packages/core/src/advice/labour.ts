@@ -2,16 +2,17 @@ import type { BikeCase, LabourPart } from "./case.ts";
 
 /**
  * Minutes to change a part on a usual slide carburetor: the main jet through the bowl plug, the pilot with
- * the bowl off, needle and slide through the cap. Estimate; a shop's own figures replace them.
+ * the bowl off, needle and clip through the cap; slide and needle jet ask for more, being a last resort. Estimate; a
+ * shop's own figures replace them.
  */
 export const USUAL_MINUTES: Readonly<Record<LabourPart, number>> = {
   screw: 2,
   clip: 15,
   needle: 15,
-  slide: 15,
+  slide: 30,
   main: 15,
   pilot: 25,
-  needleJet: 30,
+  needleJet: 40,
 };
 
 /** Parts that are reached by the same opening of the carburetor: each further one adds only this. */

@@ -59,6 +59,7 @@ export function readPartsStep({ story, belief, present }: Weighing): readonly St
       cautions: ["fuel-off-first", "petrol-vapour", "slide-snap-before-start", "makers-manual"],
       changes: [],
       situation: null,
+      opening: null,
       topThrottle: topThrottle(belief, present.shift),
       notes: ["Until then those parts stay as they are."],
     },

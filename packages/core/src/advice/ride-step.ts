@@ -33,9 +33,9 @@ export function rideStep(weighing: Weighing): Step {
       chanceBelow(belief, present.shift, opening, RIGHT.lean),
     sd: mixtureAt(belief, present.shift, opening).sd,
   }));
-  const { trouble, health } = noticedNow(weighing);
+  const { trouble, reported } = noticedNow(weighing);
   // A stretch reported on these parts in this air is not asked for again: it would be the same evidence.
-  const answered = (opening: Opening): boolean => health.has(bandOf(opening)) || trouble.has(bandOf(opening));
+  const answered = (opening: Opening): boolean => reported.has(bandOf(opening));
   const open = chanceRight
     .filter(
       ({ opening, right }) =>
@@ -77,6 +77,7 @@ export function rideStep(weighing: Weighing): Step {
     cautions: ["test-riding", "runaway", "noise", ...(top === "free" ? [] : ["seizure-at-full-throttle"])],
     changes: [],
     situation: null,
+    opening: null,
     topThrottle: top,
     notes: [...topThrottleText(top), ...knockNotes(story)],
   };

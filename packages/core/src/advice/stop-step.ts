@@ -94,6 +94,7 @@ export function stopStep({ story }: Weighing): Step | null {
     cautions: CAUTIONS,
     changes: [],
     situation: null,
+    opening: null,
     topThrottle: "stay below 3/4",
     notes: ["Should it need to run at all before that: a richer main jet first, never a leaner one."],
   };

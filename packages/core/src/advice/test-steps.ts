@@ -128,6 +128,7 @@ function testStep(weighing: Weighing, test: Test, opening: Opening | null, value
     cautions: test.cautions,
     changes: [],
     situation: null,
+    opening,
     topThrottle: top,
     notes: isRidden(test) ? topThrottleText(top) : [],
   };
