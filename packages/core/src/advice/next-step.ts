@@ -122,7 +122,7 @@ function rank(weighing: Weighing): readonly Step[] {
   if (top === undefined || top.worth < 1) {
     // Nothing pays for itself by reckoning: still, a test that tells something beats one more ride.
     const telling = competing.find((step) => step.kind === "test" && step.worth >= TELLING);
-    if (telling === undefined || ride.id === "confirm") return [ride, ...competing];
+    if (telling === undefined) return [ride, ...competing];
     return [telling, ...competing.filter((step) => step !== telling), ride];
   }
   const cause = warnedOfKnock(story) ? knockCheck(weighing, competing) : undefined;
