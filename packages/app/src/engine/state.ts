@@ -1,16 +1,27 @@
-import { type Entry, type Log, LogReader, replay, type ShopState } from "@jetwright/records";
+import { type Entry, type Log, LogReader, readLog, replay, type ShopState } from "@jetwright/records";
+
+/** The shop as it would be with one more record. */
+interface Ahead {
+  readonly line: string;
+  /** The log it was worked out on. */
+  readonly log: Log;
+  readonly shop: ShopState;
+}
 
 /** Everything the worker holds: the records as read, and the shop they replay into. */
 export class EngineState {
   readonly #reader = new LogReader();
   #log: Log = this.#reader.end();
   #shop: ShopState | null = null;
+  #ahead: Ahead | null = null;
 
   /** Adds records as written, one line each. */
   add(lines: readonly string[]): void {
+    const foreseen = lines.length === 1 && this.#isAhead(lines[0]!) ? this.#ahead!.shop : null;
     for (const line of lines) this.#reader.line(line);
     this.#log = this.#reader.end();
-    this.#shop = null;
+    this.#shop = foreseen;
+    this.#ahead = null;
   }
 
   get log(): Log {
@@ -25,5 +36,18 @@ export class EngineState {
   get shop(): ShopState {
     this.#shop ??= replay(this.#log.entries);
     return this.#shop;
+  }
+
+  /** The shop as it would be with this line; the same object becomes `shop` when the line is what is added next. */
+  ahead(line: string): ShopState {
+    if (!this.#isAhead(line)) {
+      const shop = replay([...this.#log.entries, ...readLog([line]).entries]);
+      this.#ahead = { line, log: this.#log, shop };
+    }
+    return this.#ahead!.shop;
+  }
+
+  #isAhead(line: string): boolean {
+    return this.#ahead?.line === line && this.#ahead.log === this.#log;
   }
 }

@@ -1,5 +1,5 @@
 import type { Outcome } from "@jetwright/core";
-import { type JsonObject, type KindName, makeRecordId } from "@jetwright/records";
+import { type JsonObject, type KindName, makeRecordId, writeRecord } from "@jetwright/records";
 import { createContext } from "preact";
 import { useContext, useEffect, useState } from "preact/hooks";
 import { type Engine, startEngine } from "../engine/client.ts";
@@ -64,6 +64,12 @@ export class Shop {
         kept.value,
       );
     return kept;
+  }
+
+  /** A record as it would be written now, to be handed to `take` when it is to be kept. */
+  prepare(draft: Draft): StoredRecord {
+    const record = this.#record(draft);
+    return { id: String(record.id), line: writeRecord(record) };
   }
 
   async #spread(ids: readonly string[], lines: readonly string[]): Promise<void> {

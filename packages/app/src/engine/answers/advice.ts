@@ -1,9 +1,27 @@
 import { type Advice, nextStep, type Outcome } from "@jetwright/core";
-import { bikeCase } from "@jetwright/records";
+import { bikeCase, type ShopState } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
+
+// Advice is a pure function of the shop, and a shop never changes: what was worked out once is not worked out again.
+const workedOut = new WeakMap<ShopState, Map<string, Outcome<Advice>>>();
 
 /** What to do next for a bike, or why that cannot be said. */
 export function adviceFor({ shop }: EngineState, { bike }: { readonly bike: string }): Outcome<Advice> {
-  const story = bikeCase(shop, bike);
-  return story.ok ? nextStep(story.value) : story;
+  return adviceIn(shop, bike);
+}
+
+/** The same for any shop, such as one with a record more. */
+export function adviceIn(shop: ShopState, bike: string): Outcome<Advice> {
+  let known = workedOut.get(shop);
+  if (known === undefined) {
+    known = new Map();
+    workedOut.set(shop, known);
+  }
+  let advice = known.get(bike);
+  if (advice === undefined) {
+    const story = bikeCase(shop, bike);
+    advice = story.ok ? nextStep(story.value) : story;
+    known.set(bike, advice);
+  }
+  return advice;
 }

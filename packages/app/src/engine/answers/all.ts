@@ -2,6 +2,7 @@ import type { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
+import { foresee } from "./foresee.ts";
 
 /**
  * Everything the page may ask the worker, by name: each a pure function of the state and of what is given. A new
@@ -11,6 +12,7 @@ export const ANSWERS = {
   bikes: bikeList,
   bike: bikeView,
   advice: adviceFor,
+  foresee,
 } as const satisfies Readonly<Record<string, (state: EngineState, given: never) => unknown>>;
 
 export type Question = keyof typeof ANSWERS;
