@@ -12,6 +12,8 @@ const root = document.getElementById("app")!;
 try {
   const shop = await Shop.open();
   const preferences = await PreferenceStore.open(shop.database);
+  // For a person at the console, and for the tests that kill the browser while it writes.
+  Object.assign(window, { jetwright: shop });
   render(<App shop={shop} preferences={preferences} />, root);
 } catch (error) {
   // Nothing can be kept here: say so instead of losing what would be typed.

@@ -1,0 +1,47 @@
+import { existsSync } from "node:fs";
+import { defineConfig } from "@playwright/test";
+
+/** A browser that is there: named, Debian's, or Chrome. Playwright's own where none is. */
+const found = [process.env.CHROMIUM, "/usr/bin/chromium", "/usr/bin/google-chrome"].find(
+  (path) => path !== undefined && existsSync(path),
+);
+if (found === undefined) {
+  throw new Error(
+    "No browser for the end-to-end tests. Install Chromium (Debian: apt-get install chromium), or set CHROMIUM to one.",
+  );
+}
+
+const PORT = 4310;
+
+export default defineConfig({
+  testDir: "e2e",
+  timeout: 60_000,
+  workers: 2,
+  reporter: [["list"]],
+  use: {
+    baseURL: `http://localhost:${PORT}`,
+    launchOptions: {
+      executablePath: found,
+      args: [
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+      ],
+    },
+    trace: "retain-on-failure",
+  },
+  projects: [
+    { name: "phone", use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } },
+    { name: "desk", use: { viewport: { width: 1280, height: 800 } } },
+  ],
+  webServer: {
+    command: `npx tsx ../../tools/start.ts --port ${PORT}`,
+    url: `http://localhost:${PORT}`,
+    reuseExistingServer: false,
+    timeout: 120_000,
+  },
+});
