@@ -142,6 +142,12 @@ describe("unknown parts", () => {
     expect(clip.at[6]!.sd).toBeGreaterThan(0.15 * clip.at[6]!.logRatio);
   });
 
+  test("a plain straight needle can be compared, with nothing for the clip to do", () => {
+    const straight = fitted({ body: { ...BODY, seatToJet: null }, needle: otherNeedle({ tapers: [] }) });
+    expect(logs(fitted({ clip: known(5) }, straight), straight).every((x) => x === 0)).toBe(true);
+    expect(logs(fitted({ main: known(boreJet(180)) }, straight), straight)[10]).toBeGreaterThan(0.003);
+  });
+
   test("the same marks on needles of other size are pointed out", () => {
     const worn = compared(fitted({ needle: otherNeedle({ straightDiameter: mm(2.5) }, "N1") }));
     expect(worn.notes.map((note) => note.code)).toEqual(["same marks"]);
