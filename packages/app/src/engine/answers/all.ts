@@ -3,6 +3,8 @@ import { adviceFor } from "./advice.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
 import { foresee } from "./foresee.ts";
+import { governsFor } from "./governs.ts";
+import { rideForm } from "./ride-form.ts";
 
 /**
  * Everything the page may ask the worker, by name: each a pure function of the state and of what is given. A new
@@ -13,6 +15,8 @@ export const ANSWERS = {
   bike: bikeView,
   advice: adviceFor,
   foresee,
+  rideForm,
+  governs: governsFor,
 } as const satisfies Readonly<Record<string, (state: EngineState, given: never) => unknown>>;
 
 export type Question = keyof typeof ANSWERS;

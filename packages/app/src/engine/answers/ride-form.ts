@@ -1,0 +1,139 @@
+import {
+  OPENINGS,
+  openingName,
+  partText,
+  type Setup,
+  type SetupPart,
+  SIGN_SECTIONS,
+  type Sign,
+  shiftBetween,
+  signById,
+} from "@jetwright/core";
+import { bikeCase, type ReplayedCase } from "@jetwright/records";
+import {
+  ASKED_OPENINGS,
+  REPORT_OPENINGS,
+  type ReportOpening,
+  signChoices,
+} from "../../screens/report/sign-choices.ts";
+import type { EngineState } from "../state.ts";
+
+/** A sign as a person taps it. */
+export interface SignOffered {
+  readonly id: string;
+  readonly words: string;
+  readonly description: string;
+  readonly notToBeTakenFor: string;
+  readonly when: string;
+  readonly healthy: boolean;
+  /** It ends the ride and the tuning. */
+  readonly stop: boolean;
+}
+
+export interface RideForm {
+  readonly name: string;
+  readonly openings: Readonly<Record<ReportOpening, readonly SignOffered[]>>;
+  /** Signs of the whole ride by section, without those asked at an opening. */
+  readonly more: readonly { readonly words: string; readonly signs: readonly SignOffered[] }[];
+  /** Ids of the signs that speak for health. */
+  readonly healthy: readonly string[];
+  /** What was changed since the last ride; null when nothing was, or there was none. */
+  readonly against: ChangedSince | null;
+}
+
+export interface ChangedSince {
+  /** "pilot 45 → pilot 42", a line for each part. */
+  readonly parts: readonly string[];
+  /** Where the change can be felt at all. */
+  readonly openings: readonly ReportOpening[];
+}
+
+/** Section of signs that only a test shows: those are reported on the test's own card. */
+const SHOWN_BY_A_TEST = "Shown by a test";
+/** A change of the mixture smaller than this nobody feels: 1 %. Estimate. */
+const FELT_FROM = 0.01;
+
+/** What a ride report on this bike asks; null when no record is about the bike. */
+export function rideForm({ shop }: EngineState, { bike }: { readonly bike: string }): RideForm | null {
+  const story = shop.bikes.get(bike);
+  if (story === undefined) return null;
+  const strokes = story.description?.engine?.strokes ?? null;
+  const at = (opening: ReportOpening) => signChoices(opening, strokes).map(offeredById);
+  const openings = {
+    closed: at("closed"),
+    "1/8": at("1/8"),
+    "1/4": at("1/4"),
+    "1/2": at("1/2"),
+    "3/4": at("3/4"),
+    full: at("full"),
+  };
+  const asked = new Set(REPORT_OPENINGS.flatMap((opening) => openings[opening].map(({ id }) => id)));
+  const fits = ({ strokes: of }: Sign) =>
+    of === "both" || strokes === null || of === (strokes === 2 ? "two" : "four");
+  const more = SIGN_SECTIONS.filter(({ words }) => words !== SHOWN_BY_A_TEST)
+    .map(({ words, signs }) => ({
+      words,
+      signs: signs.filter((sign) => fits(sign) && !asked.has(sign.id)).map(offered),
+    }))
+    .filter(({ signs }) => signs.length > 0);
+  const made = bikeCase(shop, bike);
+  return {
+    name: story.description?.name ?? bike,
+    openings,
+    more,
+    healthy: SIGN_SECTIONS.flatMap(({ signs }) => signs.flatMap(({ id, healthy }) => (healthy ? [id] : []))),
+    against: made.ok ? changedSince(made.value) : null,
+  };
+}
+
+const offered = ({ id, words, description, notToBeTakenFor, when, healthy, stop }: Sign): SignOffered => ({
+  id,
+  words,
+  description,
+  notToBeTakenFor,
+  when,
+  healthy,
+  stop,
+});
+
+function offeredById(id: string): SignOffered {
+  const sign = signById(id);
+  if (sign === undefined) throw new RangeError(`Sign "${id}" is not in the catalogue`);
+  return offered(sign);
+}
+
+const PARTS: readonly SetupPart[] = [
+  "pilot",
+  "screw",
+  "cutaway",
+  "needleJet",
+  "needle",
+  "clip",
+  "main",
+  "fuelLift",
+];
+
+/** What a part is, without how it is known. */
+const nameOf = (setup: Setup, part: SetupPart): string =>
+  partText(setup, part).replace(/, (measured|read by eye|told|a guess)$/, "");
+
+function changedSince({ rides, now }: ReplayedCase): ChangedSince | null {
+  const last = rides.at(-1)?.situation;
+  if (last === undefined || last.setup === now.setup) return null;
+  const parts = PARTS.filter(
+    (part) => JSON.stringify(last.setup[part].part) !== JSON.stringify(now.setup[part].part),
+  );
+  if (parts.length === 0) return null;
+  const shift = shiftBetween(last, { ...last, setup: now.setup });
+  const felt = (opening: ReportOpening): boolean => {
+    if (!shift.ok) return ASKED_OPENINGS.includes(opening);
+    const at = OPENINGS.findIndex((each) => openingName(each) === opening);
+    const total = Object.values(shift.value).reduce((sum, circuit) => sum + circuit[at]!, 0);
+    return Math.abs(total) >= FELT_FROM;
+  };
+  const openings = REPORT_OPENINGS.filter(felt);
+  return {
+    parts: parts.map((part) => `${nameOf(last.setup, part)} → ${nameOf(now.setup, part)}`),
+    openings: openings.length > 0 ? openings : ASKED_OPENINGS,
+  };
+}
