@@ -16,13 +16,12 @@ export class LogStore {
 
   /** Every record as written. */
   async all(): Promise<readonly string[]> {
-    return (await this.#database.records.toArray()).map(({ line }) => line);
+    return (await this.#database.records.all()).map(({ line }) => line);
   }
 
   /** The lines of the records with these ids, for another tab's news. */
   async some(ids: readonly string[]): Promise<readonly string[]> {
-    const found = await this.#database.records.bulkGet([...ids]);
-    return found.flatMap((record) => (record === undefined ? [] : [record.line]));
+    return (await this.#database.records.some(ids)).map(({ line }) => line);
   }
 
   /** Keeps records together or not at all; gives the lines once they are on the disk. */
@@ -33,10 +32,7 @@ export class LogStore {
   /** The same for records already written. A record that is there already is left as it is. */
   async keepLines(records: readonly StoredRecord[]): Promise<Outcome<readonly string[], NotKept>> {
     try {
-      await this.#database.transaction("rw", this.#database.records, async () => {
-        const there = await this.#database.records.bulkGet(records.map(({ id }) => id));
-        await this.#database.records.bulkAdd(records.filter((_, i) => there[i] === undefined));
-      });
+      await this.#database.records.add(records);
       return accept(records.map(({ line }) => line));
     } catch (error) {
       return notKept(error);
@@ -54,9 +50,7 @@ export class LogStore {
 }
 
 function notKept(error: unknown): Outcome<never, NotKept> {
-  const name = error instanceof Error ? error.name : "";
-  const inner = error instanceof Error && "inner" in error ? String((error.inner as Error | null)?.name) : "";
-  if (name === "QuotaExceededError" || inner === "QuotaExceededError") {
+  if (error instanceof DOMException && error.name === "QuotaExceededError") {
     return refuse(
       "storage-full",
       "Not kept: this phone's storage is full. Free some space and keep it again; nothing is lost.",

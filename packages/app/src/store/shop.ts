@@ -36,7 +36,8 @@ export class Shop {
     this.#tabs = joinTabs((ids) => void this.#hear(ids));
   }
 
-  static async open(database = openDatabase(), engine = startEngine()): Promise<Shop> {
+  static async open(opening = openDatabase(), engine = startEngine()): Promise<Shop> {
+    const database = await opening;
     const shop = new Shop(database, engine);
     await engine.add(await shop.store.all());
     shop.version.set(1);
