@@ -1,10 +1,19 @@
 import type { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
+import { askFor } from "./ask.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
+import { compared } from "./compared.ts";
+import { copyState } from "./copy/copy-state.ts";
+import { copyText } from "./copy/copy-text.ts";
+import { readPiece } from "./copy/read-piece.ts";
 import { foresee } from "./foresee.ts";
 import { governsFor } from "./governs.ts";
+import { historyOf } from "./history.ts";
 import { rideForm } from "./ride-form.ts";
+import { sheetOf } from "./sheet/sheet.ts";
+import { starting } from "./starting.ts";
+import { takeBack } from "./take-back.ts";
 
 /**
  * Everything the page may ask the worker, by name: each a pure function of the state and of what is given. A new
@@ -17,6 +26,15 @@ export const ANSWERS = {
   foresee,
   rideForm,
   governs: governsFor,
+  ask: askFor,
+  compared,
+  copyState,
+  copyText,
+  history: historyOf,
+  readPiece,
+  sheet: sheetOf,
+  starting,
+  takeBack,
 } as const satisfies Readonly<Record<string, (state: EngineState, given: never) => unknown>>;
 
 export type Question = keyof typeof ANSWERS;

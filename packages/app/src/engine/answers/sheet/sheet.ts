@@ -1,0 +1,170 @@
+import {
+  cutawayText,
+  type HowKnown,
+  jetText,
+  type Known,
+  needleJetText,
+  needleText,
+  nextStep,
+  type Outcome,
+  type Setup,
+  type SetupPart,
+  SIGN_SECTIONS,
+  type Situation,
+  type Step,
+  toCelsius,
+  toHectopascal,
+  toMillimetre,
+  turnsText,
+} from "@jetwright/core";
+import { bikeCase, type Description, shopDrawer, situationOfRecord } from "@jetwright/records";
+import type { EngineState } from "../../state.ts";
+import { carried } from "../carried/carried.ts";
+import { fuelWords } from "../story/sentence.ts";
+import { storyWords } from "../story/story-words.ts";
+import { type ChartUnits, type SmallChart, smallChart } from "./small-chart.ts";
+import { type StaysRight, staysRight } from "./stays-right.ts";
+
+export interface SheetPart {
+  readonly part: SetupPart;
+  /** What is fitted, without its name; null when nobody knows. */
+  readonly value: string | null;
+  readonly how: HowKnown;
+}
+
+export interface SheetAir {
+  readonly celsius: number;
+  readonly hectopascal: number;
+  readonly density: number;
+  /** As noted, metres; null when only the pressure is known. */
+  readonly heightM: number | null;
+  readonly place: string | null;
+  /** When it was noted; null when nobody noted the air and the usual one is taken. */
+  readonly notedAt: number | null;
+}
+
+/** Everything on the printed page of a bike. */
+export interface Sheet {
+  readonly name: string;
+  readonly description: Description;
+  readonly screw: Setup["body"]["screwKind"];
+  readonly parts: readonly SheetPart[];
+  readonly fittedAt: number | null;
+  readonly air: SheetAir;
+  /** Null when nobody noted the fuel. */
+  readonly fuel: string | null;
+  /** When somebody marked this very setup as right; null when nobody did. */
+  readonly markedAt: number | null;
+  readonly range: Outcome<StaysRight>;
+  readonly chart: Outcome<SmallChart>;
+  /** What the tool would do next, and which checks come after it. */
+  readonly next: Pick<Step, "kind" | "title" | "topThrottle"> | null;
+  readonly checks: readonly string[];
+  /** What ends the ride, in the words of the catalogue. */
+  readonly stops: readonly string[];
+  /** The records that carry this setup to another phone, one line each. */
+  readonly carried: readonly string[];
+}
+
+export type SheetRefusal = "no-such-bike" | "bike-not-described";
+
+/** The page for the rider; refuses a bike that is not in the log or whose engine nobody described. */
+export function sheetOf(
+  { shop }: EngineState,
+  { bike, units, language }: { readonly bike: string; readonly units: ChartUnits; readonly language: string },
+): Outcome<Sheet, SheetRefusal> {
+  const story = bikeCase(shop, bike);
+  if (!story.ok) return story;
+  const told = shop.bikes.get(bike)!;
+  const description = told.description!;
+  const marked = told.knownGood.findLast(({ moment }) => moment.setup === told.now.setup) ?? null;
+  const rightAt = marked === null ? null : situationOfRecord(shop, bike, marked.entry.id);
+  const base: Situation = rightAt?.ok ? rightAt.value : story.value.now;
+  const moment = marked?.moment ?? told.now;
+  const advice = nextStep(story.value);
+  const steps = advice.ok ? [advice.value.step, ...advice.value.others] : [];
+  const [first] = steps;
+  return {
+    ok: true,
+    value: {
+      name: description.name ?? bike,
+      description,
+      screw: base.setup.body.screwKind,
+      parts: sheetParts(story.value.now.setup),
+      fittedAt: Number.isFinite(told.now.setup.at) ? told.now.setup.at : null,
+      air: {
+        celsius: toCelsius(base.air.temperature),
+        hectopascal: toHectopascal(base.air.pressure),
+        density: base.air.density,
+        heightM: moment.air?.body.heightM ?? description.place?.heightM ?? null,
+        place: moment.air?.body.place ?? description.place?.name ?? null,
+        notedAt: moment.air?.at ?? null,
+      },
+      fuel: moment.fuel === null ? null : fuelWords(moment.fuel.body, storyWords(language)),
+      markedAt: marked?.entry.at ?? null,
+      range: staysRight(base),
+      chart: smallChart(base, shopDrawer(shop), units),
+      next:
+        first === undefined ? null : { kind: first.kind, title: first.title, topThrottle: first.topThrottle },
+      checks: steps
+        .filter(({ kind }) => kind === "check")
+        .slice(0, 3)
+        .map(({ title }) => title),
+      stops: STOPS,
+      carried: carried(shop, bike, story.value.now.setup),
+    },
+  };
+}
+
+/** Signs that end the ride and that a rider can notice; those of parts seen on the bench are left out. */
+const STOPS: readonly string[] = SIGN_SECTIONS.filter(({ words }) => words !== "Plug and piston")
+  .flatMap(({ signs }) => signs)
+  .filter(({ stop }) => stop)
+  .map(({ words }) => words);
+
+/** Parts from closed to full throttle. */
+const ORDER: readonly SetupPart[] = [
+  "pilot",
+  "screw",
+  "cutaway",
+  "needleJet",
+  "needle",
+  "clip",
+  "main",
+  "fuelLift",
+  "pilotAirJet",
+  "mainAirJet",
+];
+
+/** Every part of a setup as a row: its value without its name, and how it is known. */
+export const sheetParts = (setup: Setup): readonly SheetPart[] =>
+  ORDER.map((part) => {
+    const fitted: Known<unknown> = setup[part];
+    return { part, value: fitted.part === null ? null : valueOf(setup, part), how: fitted.how };
+  });
+
+function valueOf(setup: Setup, part: SetupPart): string {
+  switch (part) {
+    case "main":
+    case "pilot":
+    case "mainAirJet":
+    case "pilotAirJet":
+      return jetText(setup[part].part!);
+    case "needle":
+      return needleText(setup.needle.part!).replace(/^needle /, "");
+    case "clip": {
+      const grooves = setup.needle.part?.grooves;
+      const groove = setup.clip.part!;
+      const shim = Number.isInteger(groove) ? "" : " + half-step shim";
+      return `${Math.floor(groove)}${grooves === undefined ? "" : ` of ${grooves}`} from the top${shim}`;
+    }
+    case "needleJet":
+      return needleJetText(setup.needleJet.part!).replace(/^needle jet /, "");
+    case "cutaway":
+      return cutawayText(setup.cutaway.part!).replace(/^slide with /, "");
+    case "screw":
+      return `${turnsText(setup.screw.part!.turnsOut)} turns out`;
+    case "fuelLift":
+      return `${toMillimetre(setup.fuelLift.part!).toFixed(1)} mm below the needle jet's top`;
+  }
+}

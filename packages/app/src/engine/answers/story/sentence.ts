@@ -1,0 +1,253 @@
+import {
+  checkById,
+  faultById,
+  fromCelsius,
+  fromMetre,
+  type Opening,
+  openingName,
+  signById,
+  testById,
+  toFahrenheit,
+  toFoot,
+} from "@jetwright/core";
+import {
+  type DrawerPart,
+  type Entry,
+  FITTED_PARTS,
+  openingOf,
+  type UsedEntry,
+  type UsedEntryOf,
+} from "@jetwright/records";
+import type { StoryWords } from "../../../words/en/story.ts";
+import { partWords } from "./part-words.ts";
+
+const tidy = (x: number): number => Math.round(x * 100) / 100;
+const joined = (words: readonly (string | null | undefined | false)[], by = ", "): string =>
+  words.filter(Boolean).join(by);
+const openingWords = (said: number | string): string => openingName(openingOf(said) as Opening);
+
+/** Finds the record a strike names, for its sentence. */
+export type Find = (id: string) => Entry | undefined;
+
+/** What a record says, one sentence in plain words; every kind, and what is kept without being used. */
+export function sentenceOf(entry: Entry, words: StoryWords, find: Find = () => undefined): string {
+  if (entry.reading !== "used") {
+    if (entry.reading === "unknown-kind") return words.unknownKind(entry.kind);
+    return entry.reading === "newer-version" ? words.newerVersion(entry.kind) : words.faulty(entry.kind);
+  }
+  return usedSentence(entry, words, find);
+}
+
+function usedSentence(entry: UsedEntry, words: StoryWords, find: Find): string {
+  switch (entry.kind) {
+    case "bike-described":
+      return described(entry.body, words);
+    case "bike-put-away":
+      return joined([entry.body.away === false ? words.backAgain : words.putAway, entry.body.why]);
+    case "setup-fitted": {
+      const parts = FITTED_PARTS.filter((name) => entry.body[name] !== undefined).map((name) => {
+        const part = entry.body[name];
+        const how = part !== undefined && part !== "unknown" ? part.how : undefined;
+        const what = partWords(name, part, words);
+        return entry.body.asFound === true && how !== undefined ? `${what} (${words.how[how]})` : what;
+      });
+      const told = entry.body.asFound === true ? words.found(joined(parts)) : words.fitted(joined(parts));
+      return joined([told, entry.body.why && words.why(entry.body.why)], "; ");
+    }
+    case "air-measured":
+      return words.air(airWords(entry.body, words));
+    case "fuel-used":
+      return words.fuel(fuelWords(entry.body, words));
+    case "ride-reported":
+      return words.rode(rideWords(entry.body, words));
+    case "test-done": {
+      const test = testById(entry.body.test);
+      const outcome = test?.outcomes.find(({ id }) => id === entry.body.outcome)?.words ?? entry.body.outcome;
+      const where = entry.body.opening;
+      const named = test?.words ?? entry.body.test;
+      const name = where === undefined ? named : words.at(named, openingWords(where));
+      return joined([words.tested(name, outcome), quoted(entry.body.words, words)], "; ");
+    }
+    case "check-done": {
+      const { check, found, fault } = entry.body;
+      const what = joined([words.checkFound[found], fault && faultById(fault as never).words], ": ");
+      return joined(
+        [words.checked(checkById(check)?.words ?? check, what), quoted(entry.body.words, words)],
+        "; ",
+      );
+    }
+    case "mixture-measured":
+      return words.measured(readings(entry.body, words));
+    case "parts-counted":
+      return words.counted(drawerWords(entry.body.parts, words));
+    case "parts-bought":
+      return words.bought(drawerWords(entry.body.parts, words));
+    case "parts-used":
+      return words.used(drawerWords(entry.body.parts, words));
+    case "needle-measured":
+      return words.needle(entry.body.marks, entry.body.points.length);
+    case "labour-noted":
+      return words.labour(
+        joined(
+          Object.entries(entry.body.minutes).map(([part, minutes]) =>
+            words.minutes(words.part[part as keyof StoryWords["part"]] ?? part, minutes as number),
+          ),
+        ),
+      );
+    case "preference-set":
+      if (entry.body.oneChangeAtATime === undefined) return words.preference;
+      return entry.body.oneChangeAtATime ? words.oneAtATime : words.severalAtOnce;
+    case "engine-changed":
+      return joined([words.engine(entry.body.what), quoted(entry.body.words, words)], "; ");
+    case "known-good-marked":
+      return joined([words.good, quoted(entry.body.words, words)], ": ");
+    case "sound-heard":
+      return words.sound(
+        joined(Object.entries(entry.body.figures).map(([name, figure]) => `${name} ${tidy(figure)}`)),
+      );
+    case "note":
+      return words.note(entry.body.text);
+    case "photo":
+      return words.photo(entry.body.of ?? "");
+    case "advice-given": {
+      const { followed } = entry.body;
+      const done = followed === undefined ? null : followed ? words.followed : words.notFollowed;
+      return joined([words.advice(entry.body.words), done && `(${done})`], " ");
+    }
+    case "record-struck": {
+      const struck = find(entry.body.record);
+      const what =
+        struck === undefined
+          ? words.struckUnknown
+          : struck.kind === "record-struck"
+            ? words.struckOne(`“${words.struckOne("…")}”`)
+            : words.struckOne(`“${sentenceOf(struck, words)}”`);
+      return joined([what, entry.body.why && words.why(entry.body.why)], "; ");
+    }
+    default:
+      return entry satisfies never;
+  }
+}
+
+type Body<Kind extends UsedEntry["kind"]> = UsedEntryOf<Kind>["body"];
+
+const quoted = (text: string | undefined, words: StoryWords): string | null =>
+  text === undefined || text.trim() === "" ? null : words.quoted(text.trim());
+
+function described(body: Body<"bike-described">, words: StoryWords): string {
+  const { engine, carburetor } = body;
+  const bore = carburetor?.bore;
+  const boreWords =
+    bore === undefined
+      ? null
+      : bore.shape === "round"
+        ? `${tidy(bore.diameterMm)} mm`
+        : `${tidy(bore.widthMm)} × ${tidy(bore.heightMm)} mm`;
+  const screw = carburetor?.screw;
+  return words.described(
+    joined([
+      body.name,
+      engine && words.strokes(engine.strokes),
+      engine?.displacementCc !== undefined && words.cc(tidy(engine.displacementCc)),
+      boreWords && words.carburetor(boreWords),
+      screw !== undefined && screw !== "unknown" && words.screwSide(screw),
+      body.use && words.use(body.use),
+      body.place?.name,
+      body.place?.heightM !== undefined && metres(body.place.heightM, words),
+      body.notes && words.quoted(body.notes),
+    ]),
+  );
+}
+
+const celsius = (c: number, words: StoryWords): string =>
+  words.celsius(tidy(c), Math.round(toFahrenheit(fromCelsius(c))));
+const metres = (m: number, words: StoryWords): string =>
+  words.metres(tidy(m), Math.round(toFoot(fromMetre(m))));
+
+/** The air of a record in words, both units. */
+export function airWords(body: Body<"air-measured">, words: StoryWords): string {
+  return joined([
+    body.temperatureC !== undefined && celsius(body.temperatureC, words),
+    body.stationPressureHpa !== undefined && words.station(tidy(body.stationPressureHpa)),
+    body.seaLevelPressureHpa !== undefined && words.seaLevel(tidy(body.seaLevelPressureHpa)),
+    body.heightM !== undefined && metres(body.heightM, words),
+    body.humidityPercent !== undefined && words.humidity(tidy(body.humidityPercent)),
+    body.dewPointC !== undefined && words.dewPoint(tidy(body.dewPointC)),
+    body.wetBulbC !== undefined && words.wetBulb(tidy(body.wetBulbC)),
+    body.report && words.report(body.report),
+    body.place,
+  ]);
+}
+
+/** The fuel of a record in words. */
+export function fuelWords(body: Body<"fuel-used">, words: StoryWords): string {
+  const { oil } = body;
+  const oilWords =
+    oil === undefined
+      ? null
+      : typeof oil === "string"
+        ? oil
+        : "ratio" in oil
+          ? `${oil.ratio}:1`
+          : "percentOfFuel" in oil
+            ? words.percentOfFuel(oil.percentOfFuel as number)
+            : words.percentOfMix(oil.percentOfMix as number);
+  const told = joined([
+    body.name,
+    body.ethanolPercent !== undefined && words.ethanol(body.ethanolPercent),
+    body.alkylatePercent !== undefined && body.alkylatePercent > 0 && words.alkylate(body.alkylatePercent),
+    oilWords && words.oil(oilWords),
+  ]);
+  return told === "" ? words.fuelNotTold : told;
+}
+
+function rideWords(body: Body<"ride-reported">, words: StoryWords): string {
+  const signs = (body.reports ?? []).map(({ sign, opening, seen }) => {
+    const name = signById(sign)?.words ?? sign;
+    const placed = opening === undefined ? name : words.at(name, openingWords(opening));
+    return seen === false ? words.notSeen(placed) : placed;
+  });
+  const felt = (body.against?.felt ?? []).map((one) =>
+    words.at(words.felt[one.felt], openingWords(one.opening)),
+  );
+  return joined([...signs, ...felt, body.warm === false && words.cold, quoted(body.words, words)], "; ");
+}
+
+function readings(body: Body<"mixture-measured">, words: StoryWords): string {
+  return joined(
+    body.readings.map(({ opening, errorPercent, lambda, wantedLambda }) => {
+      const what =
+        errorPercent === undefined
+          ? words.lambda(lambda as number, wantedLambda as number)
+          : errorPercent === 0
+            ? words.right
+            : errorPercent > 0
+              ? words.rich(tidy(errorPercent))
+              : words.lean(tidy(-errorPercent));
+      return words.at(what, openingWords(opening));
+    }),
+  );
+}
+
+/** More parts than a sentence holds are counted. */
+const MOST_PARTS = 6;
+
+function drawerWords(parts: readonly DrawerPart[], words: StoryWords): string {
+  const named = parts.slice(0, MOST_PARTS).map((part) => words.times(part.count, drawerPart(part, words)));
+  const rest = parts.length - named.length;
+  return joined([...named, rest > 0 && words.andMore(rest)]);
+}
+
+function drawerPart(part: DrawerPart, words: StoryWords): string {
+  switch (part.part) {
+    case "main":
+    case "pilot":
+      return partWords(part.part, { number: part.number, maker: part.maker }, words);
+    case "needle":
+      return partWords("needle", { marks: part.marks }, words);
+    case "needleJet":
+      return partWords("needleJet", { boreMm: part.boreMm }, words);
+    case "slide":
+      return partWords("slide", { cutawayMm: part.cutawayMm }, words);
+  }
+}
