@@ -1,5 +1,6 @@
+import { adviceBench } from "./advice-bench.ts";
 import { beliefBench } from "./belief-bench.ts";
 import type { Bench } from "./bench-shape.ts";
 
 /** Every bench; one line each. */
-export const BENCHES: readonly Bench[] = [beliefBench];
+export const BENCHES: readonly Bench[] = [beliefBench, adviceBench];
