@@ -60,7 +60,7 @@ const tidy = (x: number, digits: number): number => Number(x.toFixed(digits));
 function withShape(told: JsonObject, setup: Setup): JsonObject {
   const needle = setup.needle.part;
   const profile = needle?.profile;
-  if (!needle || !profile || told.straightDiameterMm !== undefined) return told;
+  if (!needle || !profile) return told;
   return {
     ...told,
     grooves: needle.grooves,

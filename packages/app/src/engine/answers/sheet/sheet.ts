@@ -140,10 +140,10 @@ const ORDER: readonly SetupPart[] = [
 export const sheetParts = (setup: Setup): readonly SheetPart[] =>
   ORDER.map((part) => {
     const fitted: Known<unknown> = setup[part];
-    return { part, value: fitted.part === null ? null : valueOf(setup, part), how: fitted.how };
+    return { part, value: fitted.part === null ? null : partValue(setup, part), how: fitted.how };
   });
 
-function valueOf(setup: Setup, part: SetupPart): string {
+function partValue(setup: Setup, part: SetupPart): string {
   switch (part) {
     case "main":
     case "pilot":
