@@ -3,6 +3,7 @@ import { lazy, Suspense } from "preact/compat";
 import { Route, Switch } from "wouter-preact";
 import { BikePage } from "./bike/bike-page.tsx";
 import { Bikes } from "./bikes.tsx";
+import { Report } from "./report/report.tsx";
 
 // One line a screen: the address and the file that draws it. The main path comes with the first load; the rest when asked for.
 // biome-ignore lint/suspicious/noExplicitAny: the router hands each screen its own address parts
@@ -13,6 +14,7 @@ const later = (load: () => Promise<ScreenOf>): ScreenOf =>
 export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/", Bikes],
   ["/bike/:bike", BikePage],
+  ["/bike/:bike/report", Report],
 ];
 
 export function Screens() {

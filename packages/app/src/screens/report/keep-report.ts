@@ -1,0 +1,68 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { StoredRecord } from "../../store/database.ts";
+import type { Shop } from "../../store/shop.ts";
+import { isEmpty, type ReportDraft, reportBody } from "./draft.ts";
+
+/** Long enough for a second tap to come. */
+const SETTLED_AFTER = 120;
+
+export interface Ready {
+  readonly of: ReportDraft;
+  readonly record: StoredRecord;
+}
+
+/** True when both make the same record, wherever the report stands. */
+const sameReport = (a: ReportDraft, b: ReportDraft): boolean =>
+  a.warm === b.warm &&
+  a.noticed === b.noticed &&
+  a.choke === b.choke &&
+  a.felt === b.felt &&
+  a.more === b.more &&
+  a.words === b.words;
+
+interface Keeping {
+  readonly busy: boolean;
+  /** The record of the draft as it stands; made ready before, where the last tap had settled. */
+  readonly ready: () => StoredRecord;
+  readonly setBusy: (busy: boolean) => void;
+}
+
+/**
+ * Makes the record of a settled draft ready and has the advice after it worked out ahead, so that the next step is
+ * there when the record is kept.
+ */
+export function useReady(
+  shop: Shop,
+  bike: string,
+  draft: ReportDraft | null,
+  healthy: readonly string[],
+  atLastPage: boolean,
+  remember: (record: string) => void,
+): Keeping {
+  const made = useRef<Ready | null>(null);
+  const [busy, setBusy] = useState(false);
+  const make = (of: ReportDraft): StoredRecord => {
+    if (made.current !== null && sameReport(made.current.of, of)) return made.current.record;
+    const record = shop.prepare({ kind: "ride-reported", bike, body: reportBody(of, healthy) });
+    made.current = { of, record };
+    remember(record.id);
+    return record;
+  };
+  useEffect(() => {
+    if (draft === null || !atLastPage || busy || isEmpty(draft)) return;
+    if (made.current !== null && sameReport(made.current.of, draft)) return;
+    const timer = setTimeout(() => {
+      const { line } = make(draft);
+      shop.engine.ask("foresee", { bike, line }).catch(() => undefined);
+    }, SETTLED_AFTER);
+    return () => clearTimeout(timer);
+  }, [draft, bike, atLastPage, busy]);
+  return {
+    busy,
+    setBusy,
+    ready: () => {
+      if (draft === null) throw new RangeError("A report is kept only once its draft is read");
+      return make(draft);
+    },
+  };
+}

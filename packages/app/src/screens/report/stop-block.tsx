@@ -1,0 +1,32 @@
+import { Cautions } from "../../ui/cautions.tsx";
+import { useWords } from "../../words/use-words.ts";
+
+/** Cautions that belong to a sign that ends the ride. */
+const STOP_CAUTIONS: Readonly<Record<string, readonly string[]>> = {
+  "runs-on-by-itself": ["runaway", "hand-over"],
+};
+const USUAL_STOP = ["stop-at-knock", "hand-over"];
+
+/** A stop sign was tapped: what to do now, loud. */
+export function StopBlock({ signs }: { readonly signs: readonly string[] }) {
+  const words = useWords().report;
+  if (signs.length === 0) return null;
+  return (
+    <section class="loud stop" role="alert">
+      <h2>{words.stopTitle}</h2>
+      <p>{words.stopWords}</p>
+      <Cautions ids={[...new Set(signs.flatMap((sign) => STOP_CAUTIONS[sign] ?? USUAL_STOP))]} />
+    </section>
+  );
+}
+
+/** A warning sign was tapped: the caution, at once. */
+export function WarningBlock() {
+  const words = useWords().report;
+  return (
+    <section class="stack" role="alert">
+      <h3 class="warn">{words.warningTitle}</h3>
+      <Cautions ids={["lean-damage", "stop-at-knock"]} />
+    </section>
+  );
+}
