@@ -7,11 +7,13 @@ import { compared } from "./compared.ts";
 import { copyState } from "./copy/copy-state.ts";
 import { copyText } from "./copy/copy-text.ts";
 import { readPiece } from "./copy/read-piece.ts";
+import { fittedOn } from "./fitted.ts";
 import { foresee } from "./foresee.ts";
 import { governsFor } from "./governs.ts";
 import { historyOf } from "./history.ts";
 import { rideForm } from "./ride-form.ts";
 import { sheetOf } from "./sheet/sheet.ts";
+import { standingOf } from "./standing.ts";
 import { starting } from "./starting.ts";
 import { takeBack } from "./take-back.ts";
 
@@ -23,6 +25,8 @@ export const ANSWERS = {
   bikes: bikeList,
   bike: bikeView,
   advice: adviceFor,
+  fitted: fittedOn,
+  standing: standingOf,
   foresee,
   rideForm,
   governs: governsFor,
