@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { known } from "../parts/known.ts";
+import { known, UNKNOWN } from "../parts/known.ts";
 import type { NeedleProfile } from "../parts/needle.ts";
 import { CIRCUITS } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
@@ -227,6 +227,61 @@ describe("bands", () => {
     expect(bled.at[6]!.sd).toBeCloseTo(Math.hypot(0.04, 0.15) * Math.abs(bled.at[6]!.logRatio), 12);
     expect(bled.notes.map((note) => note.code)).toContain("bled nozzle");
     expect(bled.firmness.needle.word).toBe("fair");
+  });
+});
+
+describe("firmness in words", () => {
+  const textOf = (to: Situation, circuit: (typeof CIRCUITS)[number], from: Situation = HERE) =>
+    compared(to, from).firmness[circuit].text;
+  test("each circuit says how far off and why", () => {
+    const main = fitted({ main: known(boreJet(180)) });
+    expect(textOf(main, "main")).toMatch(/^Good to about 4 % of the change, by the sizes/);
+    expect(textOf(main, "needle")).toBe("Nothing changed here.");
+    expect(textOf(fitted({ clip: known(2) }), "needle")).toMatch(
+      /^Good to about 4 % of the change, by the sizes/,
+    );
+    expect(textOf(fitted({ clip: known(2) }, fuelScrew), "needle", fuelScrew)).toMatch(
+      /^Good to about 16 % of the change only: a part beside it/,
+    );
+    expect(textOf(fitted({ main: known(boreJet(180)) }, fuelScrew), "main", fuelScrew)).toContain("16 %");
+    expect(textOf(inAir(dryAir(1)), "air")).toContain(
+      "20 % of the change: carburetors follow the square root",
+    );
+    for (const [to, circuit] of [
+      [fitted({ pilot: known(boreJet(45)) }), "pilot"],
+      [withScrew(1), "screw"],
+      [fitted({ cutaway: known(mm(3)) }), "slide"],
+    ] as const) {
+      expect(textOf(to, circuit)).toMatch(
+        /^Good to about 40 % of the change only: how much this circuit feeds/,
+      );
+    }
+  });
+
+  test("an unknown float level or clip widens what depends on it", () => {
+    const low = fitted({ fuelLift: UNKNOWN });
+    const main = compared(fitted({ main: known(boreJet(180)) }, low), low).at[10]!;
+    expect(main.sd).toBeCloseTo(
+      Math.hypot(
+        0.04 * main.logRatio,
+        0.15 * main.logRatio,
+        0.02 * Math.SQRT2 * main.logRatio * (1 / (2 * Math.log(180 / 175))),
+      ),
+      4,
+    );
+    const open = fitted({ clip: UNKNOWN });
+    const jet = (base: Situation) => compared(fitted({ needleJet: known(mm(2.72)) }, base), base).at[4]!;
+    expect(jet(open).sd).toBeGreaterThan(jet(HERE).sd + 1e-4);
+  });
+
+  test("drier air of the same density still carries the doubt of both readings", () => {
+    const wet = { ...dryAir(1.2, 0.01), dryDensity: 1.18 as KgPerCubicMetre };
+    expect(compared(inAir(wet), inAir(dryAir(1.2, 0.01))).at[5]!.sd).toBeCloseTo(
+      0.5 * Math.hypot(0.01, 0.01),
+      9,
+    );
+    const same = { ...dryAir(1.21, 0.01), dryDensity: 1.2 as KgPerCubicMetre };
+    expect(compared(inAir(same), inAir(dryAir(1.2, 0.01))).at[5]!.sd).toBeGreaterThan(0.007);
   });
 });
 

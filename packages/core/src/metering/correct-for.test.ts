@@ -198,7 +198,8 @@ describe("from the drawer", () => {
         }
       }
       const got = fromDrawer!.remaining.reduce((sum, { logRatio }) => sum + logRatio * logRatio, 0);
-      expect(got).toBeLessThan(best + 4e-9);
+      // three parts may each be left alone for a tenth of a per cent at all eleven openings
+      expect(got).toBeLessThan(best + 3 * 11e-6);
       for (const { logRatio } of fromDrawer!.remaining.slice(8)) expect(logRatio).toBeGreaterThan(-1e-8);
     }
   });
@@ -209,6 +210,34 @@ describe("from the drawer", () => {
     expect(mainOf(fromDrawer!.setup)).toBe(176);
     expect(fromDrawer!.setup.clip.part).toBe(5);
     expect(fromDrawer!.warnings[0]).toContain("Nothing in the drawer is rich enough");
+  });
+
+  test("a part is left alone where changing it gains nothing", () => {
+    const straight = fitted({ needle: known({ ...NEEDLE, profile: { ...NEEDLE.profile!, tapers: [] } }) });
+    const only = { ...EMPTY_DRAWER, pilots: stock(42.01), mains: stock(175.02) };
+    for (const air of [dryAir(1.2245), dryAir(1.2255)]) {
+      expect(corrections(straight, air, PETROL, only).fromDrawer!.setup).toEqual(straight.setup);
+    }
+    // nothing is rich enough: 0.02 in the number is not worth fitting, 2 is
+    const { fromDrawer } = corrections(straight, dryAir(1.4), PETROL, only);
+    expect(fromDrawer!.warnings).toHaveLength(1);
+    expect(fromDrawer!.setup).toEqual(straight.setup);
+    const worth = { ...EMPTY_DRAWER, mains: stock(177) };
+    expect(mainOf(corrections(straight, dryAir(1.4), PETROL, worth).fromDrawer!.setup)).toBe(177);
+  });
+
+  test("what is used up cannot be fitted", () => {
+    const gone = { ...EMPTY_DRAWER, mains: [{ part: boreJet(165), count: 0 }] };
+    const there = { ...gone, mains: [{ part: boreJet(165), count: 1 }] };
+    expect(mainOf(corrections(HERE, HIGH, PETROL, gone).fromDrawer!.setup)).toBe(175);
+    expect(mainOf(corrections(HERE, HIGH, PETROL, there).fromDrawer!.setup)).toBe(165);
+  });
+
+  test("a clip that is not known stays, whatever needle it is on", () => {
+    const open = fitted({ clip: UNKNOWN });
+    expect(corrections(open, dryAir(0.8), PETROL, drawer).fromDrawer!.setup.clip).toEqual(UNKNOWN);
+    const loose = fitted({ needle: UNKNOWN });
+    expect(corrections(loose, dryAir(0.8), PETROL, drawer).fromDrawer!.setup.clip.part).toBe(3);
   });
 
   test("parts that cannot be compared stay in the drawer; unknown ones stay fitted", () => {

@@ -13,8 +13,11 @@ import type { Situation } from "./situation.ts";
 const WIDE = OPENINGS.flatMap((opening, i) => (opening >= 0.75 ? [i] : []));
 /** How far below the target still counts as on it: rounding. */
 const ROUNDING = 1e-9;
-/** What one changed part must better the squared log error by to be worth it: nothing but a tie-break. */
-const CHANGE = 1e-9;
+/** What one changed part must gain to be worth it, in the log of the mixture: a tenth of a per cent. */
+const LEAST_GAIN = 1e-3;
+
+/** The same as a sum of squares over the openings. */
+const SQUARED_GAIN = OPENINGS.length * LEAST_GAIN * LEAST_GAIN;
 
 interface Choice {
   readonly setup: Setup;
@@ -24,7 +27,8 @@ interface Choice {
 
 /**
  * The combination of main jet, pilot jet and clip groove, from the drawer and what is fitted, that brings the
- * mixture in `there` closest to that of `from` (least squares over the openings). From 3/4 up it is never leaner
+ * mixture in `there` closest to that of `from` (least squares over the openings, a part left alone where changing it
+ * gains under a tenth of a per cent). From 3/4 up it is never leaner
  * than before; where nothing owned can do that, it is the least lean one there, with a warning.
  */
 export function chooseFromDrawer(from: Situation, there: Situation, drawer: Drawer): Correction | null {
@@ -32,8 +36,8 @@ export function chooseFromDrawer(from: Situation, there: Situation, drawer: Draw
   const safe = choices.filter((choice) => leanest(choice) >= -ROUNDING);
   const best =
     safe.length > 0
-      ? least(safe, (choice) => squares(choice.error) + CHANGE * choice.changes)
-      : least(choices, (choice) => -leanest(choice) + CHANGE * choice.changes);
+      ? least(safe, (choice) => squares(choice.error) + SQUARED_GAIN * choice.changes)
+      : least(choices, (choice) => -leanest(choice) + LEAST_GAIN * choice.changes);
   if (best === null) return null;
   const after = compare(from, { ...there, setup: best.setup });
   if (!after.ok) return null;
