@@ -15,6 +15,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/", Bikes],
   ["/bike/:bike", BikePage],
   ["/bike/:bike/report", Report],
+  ["/bike/:bike/sheet", later(() => import("./sheet/sheet.tsx").then((m) => m.SheetScreen))],
 ];
 
 export function Screens() {
