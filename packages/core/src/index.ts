@@ -175,7 +175,7 @@ export { readJetNumber } from "./parts/read-jet-number.ts";
 export { outIs, readTurns, SCREW_RULE, screwText } from "./parts/screw.ts";
 export type { Body, NozzleKind, Screw, ScrewKind, Setup } from "./parts/setup.ts";
 export type { SetupPart } from "./parts/setup-text.ts";
-export { needleJetText, needleText, partText, setupText } from "./parts/setup-text.ts";
+export { needleJetText, needleText, partText, SETUP_ORDER, setupText } from "./parts/setup-text.ts";
 // units
 export type { Circuit, Shift } from "./units/circuit.ts";
 export { CIRCUITS } from "./units/circuit.ts";

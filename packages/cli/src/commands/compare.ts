@@ -4,7 +4,7 @@ import {
   type Outcome,
   partText,
   refuse,
-  type SetupPart,
+  SETUP_ORDER,
   type Situation,
 } from "@jetwright/core";
 import { AS_FOUND, type CaseWarning, type Problem, situationOfRecord } from "@jetwright/records";
@@ -108,22 +108,9 @@ async function run(args: Arguments, io: Io, look: Look): Promise<Outcome<Answer>
   return accept({ json, text, problems });
 }
 
-const PARTS: readonly SetupPart[] = [
-  "pilot",
-  "screw",
-  "cutaway",
-  "needleJet",
-  "needle",
-  "clip",
-  "main",
-  "fuelLift",
-  "pilotAirJet",
-  "mainAirJet",
-];
-
 /** The parts that differ, each before and after. */
 function changesBetween(from: Situation, to: Situation): string[] {
-  const lines = PARTS.flatMap((part) => {
+  const lines = SETUP_ORDER.flatMap((part) => {
     const [before, after] = [partText(from.setup, part), partText(to.setup, part)];
     return before === after ? [] : [`${oneLine(before)} → ${oneLine(after)}`];
   });

@@ -41,8 +41,8 @@ export function partText(setup: Setup, part: SetupPart): string {
   }
 }
 
-/** In the order of the throttle, from closed to full. */
-const ORDER: readonly SetupPart[] = [
+/** Every part of a setup, in the order of the throttle from closed to full. */
+export const SETUP_ORDER: readonly SetupPart[] = [
   "pilot",
   "screw",
   "cutaway",
@@ -56,7 +56,8 @@ const ORDER: readonly SetupPart[] = [
 ];
 
 /** A whole setup, one line a part, from closed to full throttle. */
-export const setupText = (setup: Setup): readonly string[] => ORDER.map((part) => partText(setup, part));
+export const setupText = (setup: Setup): readonly string[] =>
+  SETUP_ORDER.map((part) => partText(setup, part));
 
 /** A needle jet by its bore: "needle jet 2.70 mm". */
 export const needleJetText = (bore: Metre): string => `needle jet ${toMillimetre(bore).toFixed(2)} mm`;
