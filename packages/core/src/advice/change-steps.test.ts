@@ -71,7 +71,9 @@ describe("[A1] worth", () => {
   test("the trouble it saves, less what a fault hides there, for each minute", () => {
     const weighing = weighingOf(story({ drawer: DRAWER, rides: LEAN_BOTTOM }));
     const list = changeSteps(weighing);
-    for (const step of list) {
+    const called = list.filter(({ id }) => id !== "main");
+    expect(called.length).toBeGreaterThan(1);
+    for (const step of called) {
       const candidate = weighing.candidates.find(({ situation }) => situation === step.situation)!;
       const { opening } = mainEffect(weighing.present, candidate);
       const hidden = FAULTS.reduce(
@@ -88,6 +90,23 @@ describe("[A1] worth", () => {
     expect(list.map(({ worth }) => worth)).toEqual(list.map(({ worth }) => worth).sort((a, b) => b - a));
     expect(list.length).toBeLessThanOrEqual(4);
     expect(new Set(list.map(({ id }) => id)).size).toBe(list.length);
+  });
+
+  test("[A15] from the top down: with trouble above that a change reaches, what is below counts a quarter", () => {
+    const rich = sureOf(stateOf(() => 0.08, 0.01));
+    const worth = (signs: readonly string[], id: string) =>
+      only(steps({ rides: [ride(signs.map((sign) => saw(sign)))], oneChangeAtATime: true }, rich), id).worth;
+    const bottom = "dives-below-idle";
+    const [middle, top] = ["four-strokes-under-load", "will-not-rev-out"];
+    expect(worth([bottom, top], "screw") / worth([bottom], "screw")).toBeCloseTo(0.25, 9);
+    expect(worth([bottom, middle], "screw") / worth([bottom], "screw")).toBeCloseTo(0.25, 9);
+    expect(worth([bottom, middle, top], "clip") / worth([middle], "clip")).toBeCloseTo(0.25, 9);
+    expect(worth([bottom, middle, top], "main") / worth([top], "main")).toBeCloseTo(1, 9);
+    // Nothing on offer reaches the top while it may turn lean: then the bottom need not wait.
+    const leanAbove = sureOf(stateOf((opening) => (opening < 0.7 ? 0.08 : 0), 0.01));
+    const free = steps({ rides: [ride([saw(bottom), saw(top)])], oneChangeAtATime: true }, leanAbove);
+    const calm = steps({ rides: [ride([saw(bottom)])], oneChangeAtATime: true }, leanAbove);
+    expect(only(free, "screw").worth).toBeCloseTo(only(calm, "screw").worth, 9);
   });
 
   test("[A9] a bigger main that only doubt asks for counts a quarter while the bottom has trouble", () => {

@@ -31,14 +31,17 @@ describe("where trouble and health were noticed", () => {
       "middle",
     ]);
     expect(bandOfStretch(stretchAt(OPENINGS[9]!))).toBe("top");
-    expect(
-      bandOfStretch(
-        stretchOf([
-          [OPENINGS[0]!, 1],
-          [OPENINGS[8]!, 1],
-        ]),
-      ),
-    ).toBe("middle");
+    const of = (...weights: readonly (readonly [number, number])[]) =>
+      bandOfStretch(stretchOf(weights.map(([i, weight]) => [OPENINGS[i]!, weight])));
+    expect(of([2, 5], [6, 4])).toBe("bottom");
+    expect(of([2, 4], [6, 5])).toBe("middle");
+    expect(of([0, 1], [4, 1], [8, 1])).toBe("bottom");
+    expect(of([4, 1], [8, 1])).toBe("middle");
+  });
+
+  test("a bog or a stumble on a quick opening is the bottom's (common practice, no source)", () => {
+    for (const sign of ["bogs-hollow-no-smoke", "stumbles-with-smoke", "answers-crisply"])
+      expect(bandOfStretch(stretchOf(signById(sign)!.speaksOf)), sign).toBe("bottom");
   });
 
   test("a sign of trouble looked for and not there proves no health; a sign of health not there is trouble", () => {

@@ -1,20 +1,19 @@
 import type { Sign } from "../belief/catalogue.ts";
-import { stretchCentre } from "../belief/state.ts";
 import { OPENINGS } from "../units/opening.ts";
-import type { Opening } from "../units/quantity.ts";
 import type { BikeCase } from "./case.ts";
 import { feelsTheSame, situationKey } from "./situation-key.ts";
 import { type Band, bandOf } from "./stretch-words.ts";
 import { testById } from "./tests-on-engine.ts";
 import type { Weighing } from "./weighing.ts";
 
-/** The band a stretch lies in, by its mean opening. */
+/** The band that holds most of a stretch; of equal ones the lower. */
 export function bandOfStretch(stretch: readonly number[]): Band {
-  const centre = stretchCentre(stretch);
-  const nearest = OPENINGS.reduce((best, opening) =>
-    Math.abs(opening - centre) < Math.abs(best - centre) ? opening : best,
-  );
-  return bandOf(nearest as Opening);
+  const held: Record<Band, number> = { bottom: 0, middle: 0, top: 0 };
+  OPENINGS.forEach((opening, i) => {
+    held[bandOf(opening)] += stretch[i]!;
+  });
+  const most = Math.max(held.bottom, held.middle, held.top) - 1e-9;
+  return held.bottom >= most ? "bottom" : held.middle >= most ? "middle" : "top";
 }
 
 /** Evidence from before this counts for no complaint: a fresh start, or the last mend. */

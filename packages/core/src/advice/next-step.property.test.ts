@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { type Belief, believe } from "../belief/believe.ts";
 import { priorGaussian } from "../belief/prior.ts";
 import { FIRST_CIRCUIT, STATE_SIZE } from "../belief/state.ts";
@@ -21,6 +21,8 @@ import { testById } from "./tests-on-engine.ts";
 // Rules that hold for every story, tried on many. Each story is worked out once and judged by every rule.
 
 const STORIES = 40;
+// Many stories in one test; a loaded machine takes longer over them than the usual five seconds.
+vi.setConfig({ testTimeout: 60_000 });
 
 interface Judged {
   readonly number: number;
