@@ -3,12 +3,14 @@ import { adviceFor } from "./advice.ts";
 import { askFor } from "./ask.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
+import { checkCard } from "./check-card.ts";
 import { compared } from "./compared.ts";
 import { copyState } from "./copy/copy-state.ts";
 import { copyText } from "./copy/copy-text.ts";
 import { readPiece } from "./copy/read-piece.ts";
 import { fittedOn } from "./fitted.ts";
 import { foresee } from "./foresee.ts";
+import { fuelFlow } from "./fuel-flow.ts";
 import { governsFor } from "./governs.ts";
 import { historyOf } from "./history.ts";
 import { rideForm } from "./ride-form.ts";
@@ -16,6 +18,8 @@ import { sheetOf } from "./sheet/sheet.ts";
 import { standingOf } from "./standing.ts";
 import { starting } from "./starting.ts";
 import { takeBack } from "./take-back.ts";
+import { testCard } from "./test-card.ts";
+import { throttleMarks } from "./throttle-marks.ts";
 
 /**
  * Everything the page may ask the worker, by name: each a pure function of the state and of what is given. A new
@@ -29,6 +33,10 @@ export const ANSWERS = {
   standing: standingOf,
   foresee,
   rideForm,
+  checkCard,
+  testCard,
+  throttleMarks,
+  fuelFlow,
   governs: governsFor,
   ask: askFor,
   compared,

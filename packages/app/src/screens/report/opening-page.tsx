@@ -43,7 +43,7 @@ export function OpeningPage({ form, draft, opening, onChange }: OpeningPageProps
 
   return (
     <>
-      <h2 ref={asked} tabIndex={-1} class="asked fraction">
+      <h2 ref={asked} tabIndex={-1} class="asked">
         {words.ask[opening]}
       </h2>
       {opening === "closed" && (

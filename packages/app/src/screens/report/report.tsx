@@ -103,7 +103,7 @@ export function Report({ params }: { readonly params: { readonly bike: string } 
         </button>
       ) : (
         <button type="button" class="main" onClick={() => turn(after)}>
-          <span class="fraction">{after === "rest" ? words.finish : words.next(words.at[after])}</span>
+          {after === "rest" ? words.finish : words.next(words.at[after])}
         </button>
       )}
     </>

@@ -83,7 +83,7 @@ function Against({ against, draft, onChange }: AgainstProps) {
     }));
   const row = (label: string, value: Felt | null, which: readonly ReportOpening[]) => (
     <>
-      <span class="fraction">{label}</span>
+      <span>{label}</span>
       <Choice label={label} hideLabel options={options} value={value} onChoose={(felt) => set(which, felt)} />
     </>
   );

@@ -1,7 +1,7 @@
 import type { ReportOpening } from "../../screens/report/sign-choices.ts";
 
 const at: Readonly<Record<ReportOpening, string>> = {
-  closed: "closed",
+  closed: "shut",
   "1/8": "1/8",
   "1/4": "1/4",
   "1/2": "1/2",
