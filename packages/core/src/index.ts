@@ -127,6 +127,8 @@ export type { Shares } from "./metering/shares.ts";
 export { shares } from "./metering/shares.ts";
 export { shiftBetween, shiftsFrom } from "./metering/shift.ts";
 export type { Situation } from "./metering/situation.ts";
+export type { Sizes } from "./metering/sizes.ts";
+export { sizesOf } from "./metering/sizes.ts";
 export type { Trip, TripOptions, TripPoint, TripRefusal, TripStop } from "./metering/trip.ts";
 export { planTrip } from "./metering/trip.ts";
 export {

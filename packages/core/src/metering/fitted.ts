@@ -39,6 +39,11 @@ export interface Fitted {
   readonly turns: number;
   readonly cutaway: number;
   readonly fuelLift: number;
+  readonly grooves: number;
+  readonly groovePitch: number;
+  readonly clip: number;
+  /** From the clip's seat in the slide to the top of the needle jet, throttle closed, m. */
+  readonly seatToJet: number;
 }
 
 /** Resolves a setup whose parts have been checked. */
@@ -71,6 +76,10 @@ export function fittedIn(setup: Setup, frame: Frame): Fitted {
     turns: setup.screw.part?.turnsOut ?? USUAL_TURNS,
     cutaway: setup.cutaway.part ?? typicalCutaway(frame.bore),
     fuelLift: setup.fuelLift.part ?? TYPICAL_FUEL_LIFT,
+    grooves,
+    groovePitch: pitch,
+    clip,
+    seatToJet: seat,
   };
 }
 

@@ -1,5 +1,6 @@
 import type { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
+import { anatomyFor } from "./anatomy.ts";
 import { askFor } from "./ask.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
@@ -38,6 +39,7 @@ export const ANSWERS = {
   throttleMarks,
   fuelFlow,
   governs: governsFor,
+  anatomy: anatomyFor,
   ask: askFor,
   compared,
   copyState,
