@@ -4,6 +4,7 @@ import { Route, Switch } from "wouter-preact";
 import { BikePage } from "./bike/bike-page.tsx";
 import { Bikes } from "./bikes.tsx";
 import { Report } from "./report/report.tsx";
+import { StepPage } from "./step/step-page.tsx";
 
 // One line a screen: the address and the file that draws it. The main path comes with the first load; the rest when asked for.
 // biome-ignore lint/suspicious/noExplicitAny: the router hands each screen its own address parts
@@ -15,6 +16,24 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/", Bikes],
   ["/bike/:bike", BikePage],
   ["/bike/:bike/report", Report],
+  [
+    "/bike/:bike/test/:test/:opening?",
+    later(() => import("./test-card/test-card.tsx").then((m) => m.TestCard)),
+  ],
+  ["/bike/:bike/check/:check", later(() => import("./check-card/check-card.tsx").then((m) => m.CheckCard))],
+  ["/bike/:bike/marks", later(() => import("./marks/marks.tsx").then((m) => m.Marks))],
+  ["/bike/:bike/next/:index?", StepPage],
+  ["/bike/:bike/fitted", later(() => import("./fitted/fitted-page.tsx").then((m) => m.FittedPage))],
+  ["/bike/:bike/fitted/:part", later(() => import("./fitted/edit-part.tsx").then((m) => m.EditPart))],
+  ["/new", later(() => import("./new-bike/new-bike.tsx").then((m) => m.NewBike))],
+  ["/more", later(() => import("./settings.tsx").then((m) => m.Settings))],
+  ["/cautions", later(() => import("./cautions.tsx").then((m) => m.AllCautions))],
+  ["/bike/:bike/history", later(() => import("./history/history.tsx").then((m) => m.HistoryScreen))],
+  ["/bike/:bike/ask", later(() => import("./ask/ask.tsx").then((m) => m.AskScreen))],
+  ["/start", later(() => import("./start/start.tsx").then((m) => m.StartScreen))],
+  ["/backup", later(() => import("./backup/backup.tsx").then((m) => m.BackupScreen))],
+  ["/take", later(() => import("./take/take.tsx").then((m) => m.TakeScreen))],
+  ["/take/:data", later(() => import("./take/take.tsx").then((m) => m.TakeScreen))],
   ["/bike/:bike/sheet", later(() => import("./sheet/sheet.tsx").then((m) => m.SheetScreen))],
 ];
 

@@ -1,14 +1,35 @@
 import { ask } from "./en/ask.ts";
+import { backup, take, update } from "./en/backup.ts";
 import { bike } from "./en/bike.ts";
+import { cards } from "./en/cards.ts";
 import { fitted } from "./en/fitted.ts";
+import { history } from "./en/history.ts";
 import { home } from "./en/home.ts";
 import { newBike } from "./en/new-bike.ts";
 import { pictures } from "./en/pictures.ts";
 import { report } from "./en/report.ts";
 import { settings } from "./en/settings.ts";
 import { sheet } from "./en/sheet.ts";
+import { start } from "./en/start.ts";
 import { step } from "./en/step.ts";
 /** Every text of the app, by screen. English is the measure: the other languages must have each entry. */
-export const en = { bike, fitted, newBike, settings, step, report, home, pictures, ask, sheet };
+export const en = {
+  cards,
+  bike,
+  fitted,
+  newBike,
+  settings,
+  step,
+  report,
+  home,
+  pictures,
+  ask,
+  sheet,
+  history,
+  start,
+  backup,
+  take,
+  update,
+};
 
 export type Words = typeof en;

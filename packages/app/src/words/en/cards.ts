@@ -55,6 +55,8 @@ export const cards = {
     flow: "Tap on for two minutes",
   },
   canAfter: ["In the can after one minute", "In the can after two minutes"],
+  canWords: (can: readonly (number | null)[]) =>
+    `In the can after each minute: ${can.map((ml) => (ml === null ? "not read" : `${ml} ml`)).join(", ")}`,
   ml: "ml",
   flow: ["First minute", "Second minute"],
   mlPerMinute: (ml: number) => `${ml} ml a minute`,
