@@ -7,6 +7,7 @@ import { Screens } from "./screens/screens.tsx";
 import { type Shop, ShopContext } from "./store/shop.ts";
 import { useWatched } from "./store/value.ts";
 import { Toast } from "./ui/toast.tsx";
+import { UpdatePrompt } from "./ui/update-prompt.tsx";
 import { en } from "./words/en.ts";
 import { WordsContext } from "./words/use-words.ts";
 
@@ -37,6 +38,7 @@ export function App({ shop, preferences }: AppProps) {
       <PreferencesContext.Provider value={preferences}>
         <WordsContext.Provider value={en}>
           <Router hook={useHashLocation}>
+            <UpdatePrompt />
             <Screens />
             <Toast />
           </Router>

@@ -1,7 +1,9 @@
+import { air } from "./en/air.ts";
 import { ask } from "./en/ask.ts";
 import { backup, take, update } from "./en/backup.ts";
 import { bike } from "./en/bike.ts";
 import { cards } from "./en/cards.ts";
+import { drawer } from "./en/drawer.ts";
 import { fitted } from "./en/fitted.ts";
 import { history } from "./en/history.ts";
 import { home } from "./en/home.ts";

@@ -72,7 +72,7 @@ export function SheetPage({ sheet, address }: SheetPageProps) {
         </table>
       </section>
       <section class="sheet-air">
-        <h3>{words.rightIn}</h3>
+        <h3>{sheet.markedAt === null ? words.noted : words.rightIn}</h3>
         <p>
           <b>
             {words.air(

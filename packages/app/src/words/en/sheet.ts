@@ -31,8 +31,10 @@ export const sheet = {
   hows: { measured: "measured", "read by eye": "read by eye", told: "told", unknown: "" },
   body: (words: string) => `Carburetor ${words}`,
   rightIn: "Right in this air and on this fuel",
+  noted: "The air and fuel last noted",
   marked: (day: string) => `Marked as right on ${day}.`,
-  notMarked: "Nobody has marked this setup as right yet: what follows holds from the air last noted.",
+  notMarked:
+    "Not proved yet: nobody has marked this setup as right. What follows holds if it is right in this air.",
   usualAir: "No air was noted: standard air for the place is taken.",
   air: (temperature: string, pressure: string) => `${temperature}, ${pressure} at the place`,
   density: (kg: string) => `air density ${kg} kg/m³`,

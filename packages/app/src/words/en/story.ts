@@ -26,7 +26,7 @@ export const story = {
   groove: (groove: number) =>
     `clip in groove ${Math.floor(groove)}${groove % 1 === 0 ? "" : " with a half-step shim"}`,
   cutaway: (mm: number) => `slide with ${mm} mm cutaway`,
-  turns: (turns: string) => `screw ${turns} turns out`,
+  turns: (turns: string, one: boolean) => `screw ${turns} ${one ? "turn" : "turns"} out`,
   level: (mm: number) => `fuel ${mm} mm below the needle jet's top`,
   how: { measured: "measured", "read by eye": "read by eye", told: "told" },
   air: (what: string) => `Air: ${what}`,

@@ -1,13 +1,10 @@
 import type { Problem } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
+import type { Uncopied } from "./copy-due.ts";
 
 /** What is kept here, and how much of it no copy has. */
-export interface CopyState {
+export interface CopyState extends Uncopied {
   readonly records: number;
-  /** Written on this device since the last copy, or ever where there was none. */
-  readonly since: number;
-  /** When the first of those was written, milliseconds since 1970; null when there is none. */
-  readonly firstAt: number | null;
   readonly newerVersion: number;
   readonly unknownKinds: readonly string[];
   readonly faulty: readonly Problem[];
@@ -39,12 +36,3 @@ export function copyState(
     faulty: log.problems,
   };
 }
-
-/** Days and records after which a copy is old. */
-export const OLD_DAYS = 14;
-export const OLD_RECORDS = 50;
-const DAY = 86_400_000;
-
-/** Whether a copy is due: work not copied for 14 days, or more than 50 records of it. */
-export const copyDue = ({ since, firstAt }: Pick<CopyState, "since" | "firstAt">, now: number): boolean =>
-  since > OLD_RECORDS || (firstAt !== null && now - firstAt > OLD_DAYS * DAY);

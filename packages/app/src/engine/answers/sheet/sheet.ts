@@ -143,6 +143,9 @@ export const sheetParts = (setup: Setup): readonly SheetPart[] =>
     return { part, value: fitted.part === null ? null : partValue(setup, part), how: fitted.how };
   });
 
+const turnsOut = (turns: number): string =>
+  `${turnsText(turns)} ${turns > 0 && turns <= 1 ? "turn" : "turns"} out`;
+
 function partValue(setup: Setup, part: SetupPart): string {
   switch (part) {
     case "main":
@@ -163,7 +166,7 @@ function partValue(setup: Setup, part: SetupPart): string {
     case "cutaway":
       return cutawayText(setup.cutaway.part!).replace(/^slide with /, "");
     case "screw":
-      return `${turnsText(setup.screw.part!.turnsOut)} turns out`;
+      return turnsOut(setup.screw.part!.turnsOut);
     case "fuelLift":
       return `${toMillimetre(setup.fuelLift.part!).toFixed(1)} mm below the needle jet's top`;
   }

@@ -19,6 +19,9 @@ export function partWords(name: FittedPart, fitted: Fitted[FittedPart], words: S
   if ("groove" in fitted) return words.groove(fitted.groove as number);
   if ("boreMm" in fitted) return `${part} ${(fitted.boreMm as number).toFixed(2)} mm`;
   if ("cutawayMm" in fitted) return words.cutaway(tidy(fitted.cutawayMm as number));
-  if ("turnsOut" in fitted) return words.turns(turnsText(fitted.turnsOut as number));
+  if ("turnsOut" in fitted) {
+    const turns = fitted.turnsOut as number;
+    return words.turns(turnsText(turns), turns > 0 && turns <= 1);
+  }
   return words.level(tidy((fitted as { liftMm: number }).liftMm));
 }
