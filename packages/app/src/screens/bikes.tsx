@@ -1,33 +1,74 @@
+import { useState } from "preact/hooks";
 import { Link } from "wouter-preact";
-import { useAnswer } from "../store/shop.ts";
+import { takeExampleShop } from "../store/example-shop.ts";
+import { useAnswer, useShop } from "../store/shop.ts";
 import { Screen } from "../ui/screen.tsx";
+import { say } from "../ui/toast.tsx";
 import { useWords } from "../words/use-words.ts";
+import { bikeAddress } from "./bike/bike-bar.tsx";
+import { HomeBar } from "./home-bar.tsx";
 
 /** Every bike, the last touched first; on the first visit the two ways to begin. */
 export function Bikes() {
   const words = useWords().home;
   const bikes = useAnswer("bikes", null);
   return (
-    <Screen title={words.title}>
-      {bikes !== null && bikes.length === 0 && <p>{words.first}</p>}
+    <Screen title={words.title} bar={<HomeBar />}>
+      {bikes !== null && bikes.length === 0 && <FirstVisit />}
       <ul class="rows">
-        {bikes?.map(({ id, name, strokes, displacementCc, away }) => (
+        {bikes?.map(({ id, name, strokes, displacementCc, away, state }) => (
           <li key={id}>
-            <Link class="row" href={`/bike/${encodeURIComponent(id)}`}>
-              <h3>{name}</h3>
-              <span class="quiet small">
-                {[
-                  strokes && words.strokes(strokes),
-                  displacementCc && words.cc(displacementCc),
-                  away && words.away,
-                ]
-                  .filter(Boolean)
-                  .join(" · ")}
+            <Link class="row" href={bikeAddress(id)}>
+              <span>
+                <h3>{name}</h3>
+                <span class="quiet small">
+                  {[strokes && words.strokes(strokes), displacementCc && words.cc(displacementCc)]
+                    .filter(Boolean)
+                    .join(" · ")}
+                </span>
+              </span>
+              <span class={state === "stopped" && !away ? "warn small aside" : "quiet small aside"}>
+                {away ? words.away : words.state[state]}
               </span>
             </Link>
           </li>
         ))}
       </ul>
+      {bikes !== null && bikes.length > 0 && (
+        <Link class="button" href="/new">
+          {words.another}
+        </Link>
+      )}
     </Screen>
+  );
+}
+
+function FirstVisit() {
+  const words = useWords().home;
+  const shop = useShop();
+  const [coming, setComing] = useState(false);
+
+  async function bring() {
+    setComing(true);
+    try {
+      const taken = await takeExampleShop(shop);
+      say(taken.ok ? words.exampleIn : taken.detail);
+    } catch {
+      say(words.exampleNotHere);
+    }
+    setComing(false);
+  }
+
+  return (
+    <div class="stack">
+      <p>{words.first}</p>
+      <p>{words.firstNext}</p>
+      <Link class="button main" href="/new">
+        {words.setUp}
+      </Link>
+      <button type="button" class="button" disabled={coming} onClick={() => void bring()}>
+        {coming ? words.exampleComes : words.example}
+      </button>
+    </div>
   );
 }

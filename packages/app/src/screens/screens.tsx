@@ -35,6 +35,12 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/take", later(() => import("./take/take.tsx").then((m) => m.TakeScreen))],
   ["/take/:data", later(() => import("./take/take.tsx").then((m) => m.TakeScreen))],
   ["/bike/:bike/sheet", later(() => import("./sheet/sheet.tsx").then((m) => m.SheetScreen))],
+  ["/bike/:bike/air", later(() => import("./air/air.tsx").then((m) => m.Air))],
+  ["/bike/:bike/trip", later(() => import("./air/trip.tsx").then((m) => m.Trip))],
+  ["/bike/:bike/chart", later(() => import("./air/chart.tsx").then((m) => m.Chart))],
+  ["/drawer", later(() => import("./drawer/drawer.tsx").then((m) => m.Drawer))],
+  ["/drawer/needle", later(() => import("./drawer/needle.tsx").then((m) => m.NeedleScreen))],
+  ["/drawer/buy", later(() => import("./drawer/buy.tsx").then((m) => m.Buy))],
 ];
 
 export function Screens() {

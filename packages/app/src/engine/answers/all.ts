@@ -1,5 +1,8 @@
 import type { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
+import { airPreview } from "./air/air-preview.ts";
+import { heightChart } from "./air/height-chart.ts";
+import { tripPlan } from "./air/trip-plan.ts";
 import { anatomyFor } from "./anatomy.ts";
 import { askFor } from "./ask.ts";
 import { bikeView } from "./bike.ts";
@@ -9,6 +12,9 @@ import { compared } from "./compared.ts";
 import { copyState } from "./copy/copy-state.ts";
 import { copyText } from "./copy/copy-text.ts";
 import { readPiece } from "./copy/read-piece.ts";
+import { drawerView } from "./drawer/drawer-view.ts";
+import { jetsWanted } from "./drawer/jets-wanted.ts";
+import { needleShape } from "./drawer/needle-shape.ts";
 import { fittedOn } from "./fitted.ts";
 import { foresee } from "./foresee.ts";
 import { fuelFlow } from "./fuel-flow.ts";
@@ -38,6 +44,12 @@ export const ANSWERS = {
   testCard,
   throttleMarks,
   fuelFlow,
+  airPreview,
+  heightChart,
+  tripPlan,
+  drawer: drawerView,
+  jetsWanted,
+  needleShape,
   governs: governsFor,
   anatomy: anatomyFor,
   ask: askFor,

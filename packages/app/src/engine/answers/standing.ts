@@ -1,12 +1,14 @@
 import {
+  type Advice,
   accept,
+  CHECKS,
   type MixtureReading,
   type Opening,
   type Outcome,
   openingName,
   toCelsius,
 } from "@jetwright/core";
-import { bikeCase } from "@jetwright/records";
+import { type BikeStory, bikeCase } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
 
@@ -45,6 +47,12 @@ export interface Standing {
     readonly celsius: number | null;
     readonly heightM: number | null;
   } | null;
+  /** When each record was written that a step gives as its reason, milliseconds since 1970. */
+  readonly dates: Readonly<Record<string, number>>;
+  /** The check behind each record that a step of putting right gives as its reason. */
+  readonly checkOf: Readonly<Record<string, string>>;
+  /** After a stop sign: every look that can be noted as its answer; else none. */
+  readonly looks: readonly { readonly id: string; readonly words: string }[];
   /** The last thing written about the bike, where that is advice: so that it is not written twice. */
   readonly lastAdvice: { readonly words: string; readonly followed: boolean | null } | null;
 }
@@ -54,7 +62,7 @@ export function standingOf(state: EngineState, given: { readonly bike: string })
   if (!advice.ok) return advice;
   const made = bikeCase(state.shop, given.bike);
   if (!made.ok) return made;
-  const { now, rides, tests, measurements } = made.value;
+  const { now, rides, tests, measurements, engine } = made.value;
   const story = state.shop.bikes.get(given.bike)!;
   const at = advice.value.picture.map(mixtureThere);
   const marked = story.knownGood.findLast(({ moment }) => moment.setup === story.now.setup) ?? null;
@@ -74,9 +82,27 @@ export function standingOf(state: EngineState, given: { readonly bike: string })
       celsius: marked.moment.air?.body.temperatureC ?? null,
       heightM: marked.moment.air?.body.heightM ?? placeHeight,
     },
+    ...behind(advice.value, story),
+    looks:
+      advice.value.step.kind === "stop"
+        ? CHECKS.filter(
+            ({ strokes }) => strokes === "both" || strokes === (engine.strokes === 2 ? "two" : "four"),
+          ).map(({ id, words }) => ({ id, words }))
+        : [],
     lastAdvice:
       last?.kind === "advice-given" ? { words: last.body.words, followed: last.body.followed ?? null } : null,
   });
+}
+
+/** What stands behind the reasons of the steps. */
+function behind({ step, others }: Advice, story: BikeStory): Pick<Standing, "dates" | "checkOf"> {
+  const named = new Set([step, ...others].flatMap(({ why }) => why.map(({ record }) => record)));
+  return {
+    dates: Object.fromEntries(story.entries.filter(({ id }) => named.has(id)).map(({ id, at }) => [id, at])),
+    checkOf: Object.fromEntries(
+      story.checks.filter(({ id }) => named.has(id)).map(({ id, body }) => [id, body.check]),
+    ),
+  };
 }
 
 /** Right is no leaner and no richer than this, as mixture errors: the limits a confirming ride has to hold. */

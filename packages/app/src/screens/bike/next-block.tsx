@@ -1,0 +1,22 @@
+import type { Step } from "@jetwright/core";
+import { Link } from "wouter-preact";
+import { useWords } from "../../words/use-words.ts";
+import { bikeAddress } from "./bike-bar.tsx";
+
+/** The one loud thing on the page: what to do next. */
+export function NextBlock({ bike, step }: { readonly bike: string; readonly step: Step }) {
+  const words = useWords().bike;
+  const stop = step.kind === "stop";
+  const why = step.why.map(({ text }) => text).slice(0, 2);
+  return (
+    <section class={stop ? "loud stop" : "loud"} aria-label={words.next}>
+      <span class="quiet small">{words.nextIn(step.minutes)}</span>
+      <h2>{step.title}</h2>
+      <p>{why.length > 0 ? `${why.join(". ")}.` : step.expect}</p>
+      {!stop && <span class="quiet small">{words.sure(step.sure.words)}</span>}
+      <Link class="button" href={bikeAddress(bike, "next")}>
+        {words.showMe}
+      </Link>
+    </section>
+  );
+}

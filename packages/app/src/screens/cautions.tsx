@@ -1,0 +1,17 @@
+import { CAUTIONS } from "@jetwright/core";
+import { Cautions } from "../ui/cautions.tsx";
+import { Screen } from "../ui/screen.tsx";
+import { useWords } from "../words/use-words.ts";
+
+const ALL = CAUTIONS.map(({ id }) => id);
+
+/** Every caution in one place. */
+export function AllCautions() {
+  const words = useWords().settings;
+  return (
+    <Screen title={words.cautionsTitle} back={{ to: "/more", words: words.title }}>
+      <p>{words.cautionsIntro}</p>
+      <Cautions ids={ALL} />
+    </Screen>
+  );
+}

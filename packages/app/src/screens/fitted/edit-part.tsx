@@ -1,0 +1,167 @@
+import { GROOVE_RULE, SCREW_RULE } from "@jetwright/core";
+import type { FittedPart } from "@jetwright/records";
+import { useState } from "preact/hooks";
+import { Link, useLocation } from "wouter-preact";
+import type { Fitted } from "../../engine/answers/fitted.ts";
+import { useAnswer, useShop } from "../../store/shop.ts";
+import { Choice } from "../../ui/choice.tsx";
+import { NumberField } from "../../ui/number-field.tsx";
+import { Screen } from "../../ui/screen.tsx";
+import { TextField } from "../../ui/text-field.tsx";
+import { say } from "../../ui/toast.tsx";
+import { useWords } from "../../words/use-words.ts";
+import { bikeAddress } from "../bike/bike-bar.tsx";
+import { keepUndoable } from "./keep-undoable.ts";
+import { FIELDS, type PartField, readPart, typedFrom } from "./read-part.ts";
+
+type How = "measured" | "read by eye" | "told";
+
+/** One part corrected, filled in, or written down as changed. */
+export function EditPart({ params }: { readonly params: { readonly bike: string; readonly part: string } }) {
+  const { bike, part } = params;
+  const words = useWords().fitted;
+  const fitted = useAnswer("fitted", { bike });
+  const back = { to: bikeAddress(bike, "fitted"), words: words.title };
+  if (fitted === null)
+    return (
+      <Screen title={words.title} back={back}>
+        {null}
+      </Screen>
+    );
+  if (!fitted.ok) {
+    return (
+      <Screen title={words.title} back={back}>
+        <p>{fitted.detail}</p>
+      </Screen>
+    );
+  }
+  if (!Object.hasOwn(FIELDS, part)) {
+    return (
+      <Screen title={words.title} back={back}>
+        <p>{words.intro}</p>
+      </Screen>
+    );
+  }
+  return <PartForm bike={bike} part={part as FittedPart} fitted={fitted.value} back={back} />;
+}
+
+interface PartFormProps {
+  readonly bike: string;
+  readonly part: FittedPart;
+  readonly fitted: Fitted;
+  readonly back: { readonly to: string; readonly words: string };
+}
+
+function PartForm({ bike, part, fitted, back }: PartFormProps) {
+  const words = useWords().fitted;
+  const shop = useShop();
+  const [, go] = useLocation();
+  const row = fitted.rows.find((one) => one.part === part)!;
+  const known = row.value !== null;
+  const [typed, setTyped] = useState(() => typedFrom(part, row.told));
+  const [how, setHow] = useState<How>(row.how === "unknown" ? "read by eye" : row.how);
+  const [happened, setHappened] = useState<"found" | "changed">(known ? "changed" : "found");
+  const [wrong, setWrong] = useState<{ readonly field: PartField; readonly detail: string } | null>(null);
+  const name = part === "screw" && fitted.screw !== null ? words.screw[fitted.screw] : words.part[part];
+
+  async function keep(unknown: boolean) {
+    const read = unknown
+      ? null
+      : readPart(part, typed, how, words.edit, { before: row.told, grooves: fitted.grooves });
+    if (read !== null && !read.ok) {
+      setWrong({ field: read.reason, detail: read.detail });
+      return;
+    }
+    const found = happened === "found" && !unknown;
+    const kept = await keepUndoable(
+      shop,
+      {
+        kind: "setup-fitted",
+        bike,
+        body: {
+          [part]: read === null ? "unknown" : read.value,
+          ...(found ? { asFound: true } : fitted.record === null ? {} : { replaces: fitted.record }),
+        },
+      },
+      words,
+    );
+    if (!kept.ok) {
+      say(kept.detail);
+      return;
+    }
+    go(back.to);
+    say(unknown ? words.edit.unknownKept : words.kept, kept.value);
+  }
+
+  const field = (key: PartField, label: string, hint?: string, unit?: string) => {
+    const common = {
+      label,
+      hint,
+      value: typed[key] ?? "",
+      wrong: wrong?.field === key ? wrong.detail : null,
+      onInput: (text: string) => {
+        setTyped((before) => ({ ...before, [key]: text }));
+        setWrong(null);
+      },
+    };
+    // Fractions, groove words and marks need the whole keyboard.
+    const plain = key === "maker" || key === "marks" || part === "clip" || part === "screw";
+    return plain ? <TextField {...common} /> : <NumberField {...common} unit={unit} />;
+  };
+
+  return (
+    <Screen
+      title={name}
+      back={back}
+      bar={
+        <>
+          <button type="button" onClick={() => void keep(true)} disabled={!known}>
+            {words.edit.unknown}
+          </button>
+          <button type="button" class="main" onClick={() => void keep(false)}>
+            {words.edit.keep}
+          </button>
+        </>
+      }
+    >
+      {part === "screw" && fitted.screw !== null && <p>{SCREW_RULE[fitted.screw]}</p>}
+      {part === "clip" && <p>{GROOVE_RULE}</p>}
+      {part === "needle" && field("marks", words.edit.marks, words.edit.marksHint)}
+      {part === "needle" && field("grooves", words.edit.grooves)}
+      {part === "needle" && field("pitch", words.edit.pitch, undefined, "mm")}
+      {part === "screw" && field("number", words.edit.turns, words.edit.turnsHint)}
+      {part === "clip" && field("number", words.edit.groove)}
+      {part === "slide" && field("number", words.edit.cutaway, undefined, "mm")}
+      {part === "needleJet" && field("number", words.edit.bore, words.edit.boreHint, "mm")}
+      {part === "fuelLevel" && field("number", words.edit.lift, undefined, "mm")}
+      {FIELDS[part].includes("maker") && field("number", words.edit.jet, words.edit.jetHint)}
+      {FIELDS[part].includes("maker") && field("maker", words.edit.maker, words.edit.makerHint)}
+      {known && (
+        <Choice
+          label={words.edit.happened}
+          down
+          value={happened}
+          options={[
+            { value: "changed", words: words.edit.changed, hint: words.edit.changedHint },
+            { value: "found", words: words.edit.found, hint: words.edit.foundHint },
+          ]}
+          onChoose={setHappened}
+        />
+      )}
+      <Choice
+        label={words.edit.known}
+        value={how}
+        options={(["read by eye", "measured", "told"] as const).map((value) => ({
+          value,
+          words: words.edit.howOptions[value],
+        }))}
+        onChoose={setHow}
+      />
+      {part === "needle" && (
+        <Link class="button plain" href="/drawer/needle">
+          {words.measure}
+        </Link>
+      )}
+    </Screen>
+  );
+}

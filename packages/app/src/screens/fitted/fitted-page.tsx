@@ -1,0 +1,54 @@
+import { dayText } from "../../preferences/day.ts";
+import { usePreferences } from "../../preferences/use-preferences.ts";
+import { useAnswer, useShop } from "../../store/shop.ts";
+import { Screen } from "../../ui/screen.tsx";
+import { say } from "../../ui/toast.tsx";
+import { useWords } from "../../words/use-words.ts";
+import "../../styles/bike.css";
+import { BikeBar, bikeAddress } from "../bike/bike-bar.tsx";
+import { FittedList } from "../bike/fitted-list.tsx";
+import { keepUndoable } from "./keep-undoable.ts";
+
+/** Every part fitted, how it is known, and the way back from the last change. */
+export function FittedPage({ params }: { readonly params: { readonly bike: string } }) {
+  const { bike } = params;
+  const words = useWords().fitted;
+  const shop = useShop();
+  const [preferences] = usePreferences();
+  const view = useAnswer("bike", { bike });
+  const fitted = useAnswer("fitted", { bike });
+  const before = useAnswer("takeBack", { bike, language: preferences.language });
+
+  async function takeBack() {
+    if (!before?.ok) return;
+    const kept = await keepUndoable(shop, { kind: "setup-fitted", bike, body: before.value.body }, words);
+    if (!kept.ok) say(kept.detail);
+    else say(words.takenBack, kept.value);
+  }
+
+  return (
+    <Screen
+      title={words.title}
+      aside={view?.name}
+      back={{ to: bikeAddress(bike), words: view?.name ?? bike }}
+      bar={<BikeBar bike={bike} here="fitted" />}
+    >
+      <p>{words.intro}</p>
+      {fitted !== null && !fitted.ok && <p>{fitted.detail}</p>}
+      {fitted?.ok && <FittedList bike={bike} fitted={fitted.value} all />}
+      {before?.ok && (
+        <section class="stack">
+          <p class="quiet small">
+            {words.takeBackWords(
+              before.value.changes.map(({ from, to }) => words.move(from, to)).join("; "),
+              dayText(before.value.at, preferences),
+            )}
+          </p>
+          <button type="button" class="button" onClick={() => void takeBack()}>
+            {words.takeBack}
+          </button>
+        </section>
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,66 @@
+type Leaning = "rich" | "lean";
+
+/** "at closed throttle", "from closed to 1/8", "from 3/4 up". */
+function stretch(from: string, to: string): string {
+  if (from === to) {
+    if (from === "closed") return "at closed throttle";
+    return from === "full" ? "at full throttle" : `at ${from}`;
+  }
+  if (from === "closed" && to === "full") return "from closed to full";
+  return to === "full" ? `from ${from} up` : `from ${from} to ${to}`;
+}
+
+export const bike = {
+  bikes: "Bikes",
+  bar: { label: "This bike", ridden: "Ridden", next: "Next step", fitted: "Fitted" },
+  aside: (ride: number, temperature: string, height: string | null) =>
+    [ride === 0 ? "not ridden yet" : `ride ${ride}`, temperature, height].filter(Boolean).join(" · "),
+  noSuch: "There is no such bike on this device.",
+  picture: "Mixture now",
+  pictureRow: (opening: string) =>
+    opening === "closed" || opening === "full" ? opening : `${opening} throttle`,
+  opening: "Throttle",
+  mixture: "Mixture",
+  doubt: "give or take",
+  percent: (x: number) => `${Math.abs(Math.round(x))} %`,
+  stretch,
+  leans: (leaning: Leaning, sure: boolean) =>
+    leaning === "rich" ? (sure ? "Rich" : "Looks rich") : sure ? "Lean" : "Looks lean",
+  rightIs: "Right",
+  allRight: "It runs right from closed to full.",
+  openIs: "Not known yet",
+  nothingTold: "Nobody has told yet how it runs.",
+  usual:
+    "The picture shows what such a bike usually does, and how far it may be off. A first ride report makes it yours.",
+  nothingSettled: "What was told so far does not say whether it is rich or lean. The next step does.",
+  rightAt: (day: string, air: string) => `Marked as right on ${day}${air === "" ? "" : `, at ${air}`}.`,
+  twoSided: (where: string) =>
+    `${where} it reads as two things: rich, or lean. A test settles it, not a guess.`,
+  suspect: (what: string, chance: number) =>
+    chance >= 0.6
+      ? `Most likely it is ${what}, not a jet.`
+      : chance >= 0.3
+        ? `It may well be ${what}: look for that before any jet.`
+        : `It could also be ${what}.`,
+  suspectsMore: "Other suspects",
+  next: "Next",
+  minutes: (minutes: number) => `${Math.round(minutes)} minutes`,
+  nextIn: (minutes: number) => `Next, ${Math.round(minutes)} minutes`,
+  sure: (words: string) => `How sure: ${words}`,
+  showMe: "Show me how",
+  assumed: (count: number) => (count === 1 ? "One thing is assumed" : `${count} things are assumed`),
+  leftOut: (count: number) => (count === 1 ? "One record is left out" : `${count} records are left out`),
+  rough: "The reckoning stopped early: take the picture as rougher than drawn.",
+  fitted: "What is fitted",
+  edit: "Change or correct",
+  notKnown: "not known",
+  links: "More about this bike",
+  air: "Air",
+  trip: "Trip",
+  chart: "Chart of heights and temperatures",
+  sheet: "Sheet for the rider",
+  history: "History",
+  ask: "Ask a friend",
+  lately: "Lately",
+  allHistory: "All of it",
+};
