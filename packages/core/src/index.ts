@@ -122,6 +122,8 @@ export type { Correction, Remaining } from "./metering/correction.ts";
 export type { Firmness } from "./metering/firmness.ts";
 export type { IntakeRestriction } from "./metering/intake-restriction.ts";
 export { intakeRestriction } from "./metering/intake-restriction.ts";
+export type { JetToBuy, Purchase, Wanted } from "./metering/jets-to-buy.ts";
+export { jetsToBuy } from "./metering/jets-to-buy.ts";
 export { richSize } from "./metering/main-alone.ts";
 export type { Shares } from "./metering/shares.ts";
 export { shares } from "./metering/shares.ts";

@@ -36,6 +36,7 @@ export { replay } from "./replay/replay.ts";
 export { reportAgeMinutes } from "./replay/report-age.ts";
 export type { FittedParts, FittedSetup } from "./replay/setup-timeline.ts";
 export type { BikeStory, Moment, Placed, ShopState } from "./replay/shop-state.ts";
+export { airOf } from "./replay/si-air.ts";
 export { shopDrawer } from "./replay/si-drawer.ts";
 export type { SituationRefusal } from "./replay/situation-of-record.ts";
 export { AS_FOUND, situationOfRecord } from "./replay/situation-of-record.ts";

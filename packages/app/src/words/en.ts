@@ -16,6 +16,8 @@ import { start } from "./en/start.ts";
 import { step } from "./en/step.ts";
 /** Every text of the app, by screen. English is the measure: the other languages must have each entry. */
 export const en = {
+  air,
+  drawer,
   cards,
   bike,
   fitted,
