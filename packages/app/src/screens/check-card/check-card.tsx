@@ -17,12 +17,16 @@ import { FuelFlow } from "./fuel-flow.tsx";
 
 type Found = "sound" | "faulty" | "mended";
 
-/** One mechanical check, to be worked from with dirty hands: sound, faulty or mended. */
-export function CheckCard({
-  params,
-}: {
+interface CheckCardProps {
   readonly params: { readonly bike: string; readonly check: string };
-}) {
+}
+
+/** One mechanical check, to be worked from with dirty hands: sound, faulty or mended. */
+export const CheckCard = ({ params }: CheckCardProps) => (
+  <Card key={`${params.bike} ${params.check}`} params={params} />
+);
+
+function Card({ params }: CheckCardProps) {
   const { bike, check } = params;
   const words = useWords().cards;
   const shop = useShop();

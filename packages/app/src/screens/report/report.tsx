@@ -18,8 +18,11 @@ import { ASKED_OPENINGS, REPORT_OPENINGS } from "./sign-choices.ts";
 const NO_SIGNS: readonly string[] = [];
 
 /** A ride told in taps: one page an opening, one for the rest. Never asks what it means. */
-export function Report({ params }: { readonly params: { readonly bike: string } }) {
-  const { bike } = params;
+export const Report = ({ params }: { readonly params: { readonly bike: string } }) => (
+  <Pages key={params.bike} bike={params.bike} />
+);
+
+function Pages({ bike }: { readonly bike: string }) {
   const words = useWords().report;
   const shop = useShop();
   const [, go] = useLocation();

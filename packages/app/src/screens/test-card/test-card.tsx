@@ -24,7 +24,11 @@ interface TestCardProps {
 }
 
 /** One test on the running engine, to be worked from with dirty hands. */
-export function TestCard({ params }: TestCardProps) {
+export const TestCard = ({ params }: TestCardProps) => (
+  <Card key={`${params.bike} ${params.test}`} params={params} />
+);
+
+function Card({ params }: TestCardProps) {
   const { bike, test } = params;
   const words = useWords().cards;
   const shop = useShop();
