@@ -4,8 +4,9 @@ import { FAULT_CATALOGUE } from "../belief/faults.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase, CheckResult } from "./case.ts";
 import type { Check } from "./catalogue.ts";
-import { CHECKS } from "./checks.ts";
+import { checkById } from "./checks.ts";
 import { checkGain, checksByWorth } from "./fault-cost.ts";
+import { faultFound } from "./fault-found.ts";
 import { lowerFirst, reasonsForFault, upperFirst } from "./reasons.ts";
 import { topThrottle } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
@@ -88,23 +89,24 @@ function likeliest(check: Check, chances: Weighing["chances"]): FaultId {
 /** A fault that was found and not mended comes before everything else but a stop. Rule A4. */
 export function mendSteps(weighing: Weighing): readonly Step[] {
   return weighing.belief.openFaults.map((fault) => {
-    const found = lastFinding(weighing.story.checks, fault);
-    const check = CHECKS.find(({ id }) => id === found?.check);
+    // A fault is open because a check of the catalogue found it.
+    const { record, check: id } = lastFinding(weighing.story, fault)!;
+    const check = checkById(id)!;
     return {
       kind: "mend",
       id: fault,
       title: `Put this right before any jet: ${faultWords(fault)}`,
-      how: check ? [check.mend] : [],
-      tools: check?.tools ?? [],
-      why: found ? [{ record: found.record, text: `${check?.words ?? found.check}: faulty` }] : [],
+      how: [check.mend],
+      tools: check.tools,
+      why: [{ record, text: `${check.words}: faulty` }],
       expect:
         "The old complaint changes or goes. What was noticed before the mend counts for little afterwards.",
       wrongIf: "It runs exactly as before: the fault was not the cause, or it is still there.",
       undo: "Keep what you take off until the next ride has shown that the mend is right.",
       sure: surenessOf(0.95),
-      minutes: check?.minutes ?? 30,
+      minutes: check.minutes,
       worth: Infinity,
-      cautions: [...new Set([...(check?.cautions ?? []), "hand-over"])],
+      cautions: [...new Set([...check.cautions, "hand-over"])],
       changes: [],
       situation: null,
       opening: null,
@@ -114,14 +116,9 @@ export function mendSteps(weighing: Weighing): readonly Step[] {
   });
 }
 
-function lastFinding(checks: readonly CheckResult[], fault: FaultId): CheckResult | undefined {
-  return checks
-    .filter(
-      ({ check, found, fault: named }) =>
-        found === "faulty" && (named === fault || (named === null && finds(check, fault))),
-    )
-    .sort((a, b) => b.at - a.at)[0];
-}
-
-const finds = (check: string, fault: FaultId): boolean =>
-  CHECKS.find(({ id }) => id === check)?.finds[fault] !== undefined;
+/** The last check that found that fault; of one moment the one with the last name. */
+const lastFinding = ({ checks, freshStartAt }: BikeCase, fault: FaultId): CheckResult | undefined =>
+  checks
+    .filter((each) => each.found === "faulty" && each.at >= (freshStartAt ?? -Infinity))
+    .filter((each) => faultFound(each) === fault)
+    .sort((a, b) => b.at - a.at || (a.record < b.record ? 1 : -1))[0];

@@ -1,4 +1,4 @@
-import { FAULTS, type FaultId, type Sign } from "../belief/catalogue.ts";
+import type { Sign } from "../belief/catalogue.ts";
 import type { Observation } from "../belief/observation.ts";
 import { signById } from "../belief/signs/all.ts";
 import { stretchAt, stretchOf } from "../belief/state.ts";
@@ -7,9 +7,11 @@ import type { Situation } from "../metering/situation.ts";
 import { known } from "../parts/known.ts";
 import type { Shift } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
+import type { Outcome } from "../units/outcome.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { BikeCase, CheckResult, SignReport, TestResult } from "./case.ts";
 import { checkById } from "./checks.ts";
+import { faultFound } from "./fault-found.ts";
 import { situationKey } from "./situation-key.ts";
 import { testById } from "./tests-on-engine.ts";
 
@@ -74,19 +76,18 @@ export function evidenceFrom(story: BikeCase): Evidence {
     if (shift !== null)
       observations.push({ kind: "measured", record, at, stretch: stretchAt(opening), error, sd, shift });
   }
-  return { observations, leftOut };
+  return { observations, leftOut: leftOut.sort((a, b) => (a.record < b.record ? -1 : 1)) };
 }
 
 export function shiftLookup(reference: Situation, leftOut: LeftOut[]): ShiftOf {
   const from = shiftsFrom(reference);
-  const done = new Map<Situation, Shift | null>();
+  const done = new Map<Situation, Outcome<Shift, string>>();
   return (situation, record) => {
-    const remembered = done.get(situation);
-    if (remembered !== undefined) return remembered;
-    const shift = from.ok ? from.value(situation) : from;
-    done.set(situation, shift.ok ? shift.value : null);
-    if (!shift.ok) leftOut.push({ record, why: shift.detail });
-    return shift.ok ? shift.value : null;
+    const shift = done.get(situation) ?? (from.ok ? from.value(situation) : from);
+    done.set(situation, shift);
+    if (shift.ok) return shift.value;
+    if (!leftOut.some((each) => each.record === record)) leftOut.push({ record, why: shift.detail });
+    return null;
   };
 }
 
@@ -135,11 +136,10 @@ function testObservations(result: TestResult, strokes: 2 | 4, shiftOf: ShiftOf):
   return seen === null ? [] : [seen];
 }
 
-function checkObservation({ record, at, check, found, fault }: CheckResult): Observation | null {
+function checkObservation(result: CheckResult): Observation | null {
+  const { record, at, check, found } = result;
   const known = checkById(check);
   if (known === undefined) return null;
-  // Where nobody said which, it is the one the check is made for.
-  const first = fault === null ? (FAULTS.find((each) => each === Object.keys(known.finds)[0]) ?? null) : null;
   return {
     kind: "checked",
     record,
@@ -148,6 +148,6 @@ function checkObservation({ record, at, check, found, fault }: CheckResult): Obs
     finds: known.finds,
     falseAlarm: known.falseAlarm,
     found,
-    fault: FAULTS.find((each): each is FaultId => each === fault) ?? (found === "sound" ? null : first),
+    fault: faultFound(result),
   };
 }

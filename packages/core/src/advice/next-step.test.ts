@@ -153,6 +153,18 @@ describe("[A14] silence is allowed", () => {
     expect(advice.picture[0]!.mean).toBeGreaterThan(0.02);
   });
 
+  test("each such record is said once, in whatever order they came", () => {
+    const foreign = fitted({ main: UNKNOWN }, FOUND);
+    const against = { situation: foreign, verdicts: [] };
+    const rides = ["ride-9", "ride-2", "ride-5"].map((record, i) =>
+      ride([saw("dives-below-idle")], { record, at: i, situation: foreign, against }),
+    );
+    for (const told of [rides, [...rides].reverse()]) {
+      const records = adviceOf(story({ rides: told })).leftOut.map(({ record }) => record);
+      expect(records).toEqual(["ride-2", "ride-5", "ride-9"]);
+    }
+  });
+
   test("a setup that cannot be worked out is refused with what to mend", () => {
     const now = fitted({ needleJet: known(mm(2)) }, FOUND);
     const outcome = nextStep(story({ now, reference: now }));

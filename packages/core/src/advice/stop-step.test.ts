@@ -76,6 +76,13 @@ describe("[A6] a stop sign ends tuning", () => {
       ride([saw("runs-on-by-itself")], { at: 3 }),
     ];
     expect(stop({ rides })?.why.map(({ record }) => record)).toEqual(["ride-3", "ride-7"]);
+    const both = [saw("tearing-note-at-full-throttle"), saw("knocks-from-inside")];
+    const told = [both, [...both].reverse()].map((reports) => stop({ rides: [ride(reports)] })?.why);
+    expect(told[0]).toHaveLength(2);
+    expect(told[1]).toEqual(told[0]);
+    const same = [ride([both[0]!], { at: 4, record: "b" }), ride([both[0]!], { at: 4, record: "a" })];
+    for (const rides of [same, [...same].reverse()])
+      expect(stop({ rides })?.why.map(({ record }) => record)).toEqual(["a", "b"]);
   });
 });
 

@@ -37,6 +37,13 @@ function seenSigns(story: BikeCase): readonly SeenSign[] {
   });
 }
 
+/** The oldest first, whatever the order they were told in. */
+function inOrder(a: SeenSign, b: SeenSign): number {
+  if (a.at !== b.at) return a.at - b.at;
+  if (a.record !== b.record) return a.record < b.record ? -1 : 1;
+  return a.sign.id < b.sign.id ? -1 : 1;
+}
+
 /** When it last pinged on the parts and air of now, since the last mend; -Infinity: never. */
 export function lastWarning(story: BikeCase): number {
   const here = situationKey(story.now);
@@ -68,7 +75,7 @@ export const knockNotes = (story: BikeCase): readonly string[] =>
 export function stopStep({ story }: Weighing): Step | null {
   const seen = seenSigns(story).filter(({ sign }) => sign.stop);
   const answered = Math.max(story.freshStartAt ?? -Infinity, ...story.checks.map(({ at }) => at));
-  const open = seen.filter(({ at }) => at > answered).sort((a, b) => a.at - b.at);
+  const open = seen.filter(({ at }) => at > answered).sort(inOrder);
   const [first] = open;
   if (first === undefined) return null;
   return {
