@@ -181,29 +181,31 @@ export function MixturePicture({ readings, after, governs }: MixturePictureProps
           <span class="spoken">{says(read)}</span>
         )}
       </figcaption>
-      <table class="unseen">
-        <caption>{words.mixture.label}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{words.mixture.column.opening}</th>
-            <th scope="col">{words.mixture.column.now}</th>
-            <th scope="col">{words.mixture.column.between}</th>
-            {after && <th scope="col">{words.mixture.column.after}</th>}
-          </tr>
-        </thead>
-        <tbody>
-          {readings.map(({ opening, mean, sd }, i) => (
-            <tr key={opening}>
-              <th scope="row">{openingName(opening)}</th>
-              <td>{words.amount(percentRich(mean))}</td>
-              <td>
-                {words.mixture.between(percentRich(mean - LIKELY * sd), percentRich(mean + LIKELY * sd))}
-              </td>
-              {after && <td>{after[i] && words.amount(percentRich(after[i].mean))}</td>}
+      <div class="unseen">
+        <table>
+          <caption>{words.mixture.label}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{words.mixture.column.opening}</th>
+              <th scope="col">{words.mixture.column.now}</th>
+              <th scope="col">{words.mixture.column.between}</th>
+              {after && <th scope="col">{words.mixture.column.after}</th>}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {readings.map(({ opening, mean, sd }, i) => (
+              <tr key={opening}>
+                <th scope="row">{openingName(opening)}</th>
+                <td>{words.amount(percentRich(mean))}</td>
+                <td>
+                  {words.mixture.between(percentRich(mean - LIKELY * sd), percentRich(mean + LIKELY * sd))}
+                </td>
+                {after && <td>{after[i] && words.amount(percentRich(after[i].mean))}</td>}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
     </figure>
   );
 }

@@ -25,6 +25,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/bike/:bike/next/:index?", StepPage],
   ["/bike/:bike/fitted", later(() => import("./fitted/fitted-page.tsx").then((m) => m.FittedPage))],
   ["/bike/:bike/fitted/:part", later(() => import("./fitted/edit-part.tsx").then((m) => m.EditPart))],
+  ["/bike/:bike/describe", later(() => import("./describe/describe.tsx").then((m) => m.Describe))],
   ["/new", later(() => import("./new-bike/new-bike.tsx").then((m) => m.NewBike))],
   ["/more", later(() => import("./settings.tsx").then((m) => m.Settings))],
   ["/cautions", later(() => import("./cautions.tsx").then((m) => m.AllCautions))],

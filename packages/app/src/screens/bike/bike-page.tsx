@@ -34,6 +34,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
     ["sheet", words.sheet],
     ["history", words.history],
     ["ask", words.ask],
+    ["describe", words.describe],
   ] as const;
   return (
     <Screen
@@ -71,7 +72,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
               <summary>{words.assumed(view.warnings.length)}</summary>
               <ul class="stack folded">
                 {view.warnings.map(({ code, text }) => (
-                  <li key={`${code} ${text}`}>{text}</li>
+                  <li key={`${code} ${text}`}>{words.assumption[code] ?? text}</li>
                 ))}
               </ul>
             </details>

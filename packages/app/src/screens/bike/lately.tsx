@@ -15,15 +15,17 @@ export function Lately({ bike }: { readonly bike: string }) {
   const lines = history?.lines.filter(({ struck, used }) => used && struck === null) ?? [];
   return (
     <>
-      <h3>{words.lately}</h3>
-      <ul class="rows">
-        {lines.slice(0, SHOWN).map(({ id, at, words: sentence }) => (
-          <li key={id} class="lately">
-            <span class="quiet small">{dayText(at, preferences)}</span>
-            <span>{sentence}</span>
-          </li>
-        ))}
-      </ul>
+      <section>
+        <h3>{words.lately}</h3>
+        <ul class="rows">
+          {lines.slice(0, SHOWN).map(({ id, at, words: sentence }) => (
+            <li key={id} class="lately">
+              <span class="quiet small">{dayText(at, preferences)}</span>
+              <span>{sentence}</span>
+            </li>
+          ))}
+        </ul>
+      </section>
       <Link class="button plain" href={bikeAddress(bike, "history")}>
         {words.allHistory}
       </Link>

@@ -55,6 +55,18 @@ export const bike = {
   edit: "Change or correct",
   notKnown: "not known",
   links: "More about this bike",
+  describe: "The bike itself",
+  /** Where a record's own words speak to somebody who writes records by hand, said for a person with a screen. */
+  assumption: {
+    "nothing-fitted": "Nobody has said what is fitted. Look, and write it down under Fitted.",
+    "numbering-assumed":
+      "What the jet numbers mean is not told: they were taken as bores in 1/100 mm. Say it under The bike itself.",
+    "screw-side-unknown":
+      "Nobody has said on which side of the slide the screw sits, so its turns are not used. Say it under The bike itself.",
+    "air-assumed":
+      "No air is noted: a standard day was taken, with a wide band. Note temperature and height under Air.",
+    "fuel-assumed": "No fuel is noted: usual pump fuel was taken.",
+  } as Readonly<Record<string, string>>,
   air: "Air",
   trip: "Trip",
   chart: "Chart of heights and temperatures",
