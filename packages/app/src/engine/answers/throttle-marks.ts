@@ -5,6 +5,7 @@ import type { EngineState } from "../state.ts";
 export interface ThrottleMarks {
   /** Full lift of the slide, mm. */
   readonly heightMm: number;
+  readonly widthMm: number;
   /** Nobody noted the bore: it is what is usual for the engine. */
   readonly assumed: boolean;
   readonly shape: "round" | "oval" | "D";
@@ -22,6 +23,7 @@ export function throttleMarks(
   const heightMm = toMillimetre(boreHeight(bore));
   return {
     heightMm,
+    widthMm: toMillimetre(bore.shape === "round" ? bore.diameter : bore.width),
     assumed: shop.bikes.get(bike)?.description?.carburetor?.bore === undefined,
     shape: bore.shape,
     marks: SPOKEN_OPENINGS.map((opening) => ({ opening: openingName(opening), liftMm: opening * heightMm })),

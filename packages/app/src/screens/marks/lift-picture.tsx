@@ -11,12 +11,11 @@ const WIDTH = 350;
 const FOOT = 190;
 const HEAD = 22;
 
-/** The bore seen from the filter side, its height to scale, with the lower edge of the slide at each mark. */
+/** The bore seen from the filter side, to scale, with the lower edge of the slide at each mark. */
 export function LiftPicture({ marks, label, names }: LiftPictureProps) {
   const y = scaleLinear([0, marks.heightMm], [FOOT, HEAD]);
-  const height = FOOT - HEAD;
   const middle = 110;
-  const half = height / 2;
+  const half = ((FOOT - HEAD) / marks.heightMm) * (marks.widthMm / 2);
   return (
     <svg class="picture" viewBox={`0 0 ${WIDTH} ${FOOT + 16}`} role="img" aria-label={label}>
       {marks.shape === "D" ? (
@@ -25,13 +24,7 @@ export function LiftPicture({ marks, label, names }: LiftPictureProps) {
           class="bore"
         />
       ) : (
-        <ellipse
-          cx={middle}
-          cy={HEAD + half}
-          rx={marks.shape === "oval" ? half * 0.8 : half}
-          ry={half}
-          class="bore"
-        />
+        <ellipse cx={middle} cy={(HEAD + FOOT) / 2} rx={half} ry={(FOOT - HEAD) / 2} class="bore" />
       )}
       {marks.marks.map(({ opening, liftMm }) => (
         <g key={opening}>

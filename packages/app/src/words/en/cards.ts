@@ -1,6 +1,6 @@
 export const cards = {
   back: "Back",
-  minutes: (minutes: number) => `${minutes} minutes`,
+  minutes: (minutes: number) => `${minutes}\u00a0min`,
   cautions: "Before you start",
   tools: "Tools",
   steps: "Steps",
