@@ -1,21 +1,15 @@
-import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import decodeQR from "qr/decode.js";
 import { describe, expect, test } from "vitest";
 import { carried } from "../engine/answers/carried/carried.ts";
 import { readPiece } from "../engine/answers/copy/read-piece.ts";
 import { sheetOf } from "../engine/answers/sheet/sheet.ts";
-import { EngineState } from "../engine/state.ts";
+import { DEMO, shopOf } from "../engine/answers/test-shop.ts";
+import type { EngineState } from "../engine/state.ts";
 import { qrPath } from "./qr-path.ts";
 import { dataOfLink, LINK_LIMIT, packLines, takeAddress, unpackLines } from "./setup-link.ts";
 
-const demo = readFileSync(new URL("../../../../demo/shop.jsonl", import.meta.url), "utf8").split("\n");
-const shopOf = (lines: readonly string[]): EngineState => {
-  const state = new EngineState();
-  state.add(lines);
-  return state;
-};
-const here = shopOf(demo);
+const here = shopOf(DEMO);
 const units = { height: "m", temperature: "C" } as const;
 const linesOf = (state: EngineState, bike: string): readonly string[] => {
   const sheet = sheetOf(state, { bike, units, language: "en" });

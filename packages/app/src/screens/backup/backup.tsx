@@ -10,6 +10,12 @@ import { useWords } from "../../words/use-words.ts";
 import { Storage } from "./storage.tsx";
 import { TakeIn } from "./take-in.tsx";
 
+/** A file in the place for downloads is a copy as soon as it is handed over. */
+const saved = async (name: string, text: string): Promise<boolean> => {
+  saveFile(name, text);
+  return true;
+};
+
 /** The log to a file and back, and what the browser does with what it keeps. */
 export function BackupScreen() {
   const words = useWords().backup;
@@ -18,13 +24,13 @@ export function BackupScreen() {
   const state = useAnswer("copyState", { lastCopyAt });
   const [busy, setBusy] = useState(false);
 
-  const copy = async (hand: (name: string, text: string) => Promise<boolean> | void) => {
+  const copy = async (hand: (name: string, text: string) => Promise<boolean>) => {
     setBusy(true);
     try {
       const at = Date.now();
       const lines = await shop.store.all();
       const text = await shop.engine.ask("copyText", { lines });
-      if ((await hand(words.fileName(fileDay(at)), text)) === false) return;
+      if (!(await hand(words.fileName(fileDay(at)), text))) return;
       setPreferences({ lastCopyAt: at });
       say(words.saved(lines.length));
     } finally {
@@ -42,7 +48,7 @@ export function BackupScreen() {
               {lastCopyAt === null ? words.never : words.last(dayText(lastCopyAt, language), state.since)}
             </p>
           )}
-          <button type="button" class="button main" disabled={busy} onClick={() => void copy(saveFile)}>
+          <button type="button" class="button main" disabled={busy} onClick={() => void copy(saved)}>
             {words.save}
           </button>
           {canShareFile() && (

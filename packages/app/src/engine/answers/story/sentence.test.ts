@@ -1,0 +1,119 @@
+import { KINDS } from "@jetwright/records";
+import { describe, expect, test } from "vitest";
+import { story } from "../../../words/en/story.ts";
+import { DEMO, EVERY_KIND, shopOf } from "../test-shop.ts";
+import { sentenceOf } from "./sentence.ts";
+
+const every = shopOf(EVERY_KIND);
+const byId = new Map(every.entries.map((entry) => [entry.id, entry]));
+const said = (id: string): string => sentenceOf(byId.get(id)!, story, (other) => byId.get(other));
+
+describe("a record in one sentence", () => {
+  test("every kind there is has one", () => {
+    const kinds = new Set(every.entries.map(({ kind }) => kind));
+    expect([...kinds].sort()).toEqual(KINDS.map(({ kind }) => kind).sort());
+    for (const entry of every.entries) {
+      const words = sentenceOf(entry, story, (id) => byId.get(id));
+      expect(words.length).toBeGreaterThan(4);
+      expect(words).not.toMatch(/undefined|null|\[object|NaN|true|false/);
+    }
+  });
+
+  test.each([
+    ["k01", ["Bramble 250", "two-stroke", "249 cc", "36 mm", "air screw", "enduro", "Hollin Wood", "420 m"]],
+    ["k02", ["Fuel: pump 95", "E5", "oil 40:1"]],
+    [
+      "k03",
+      [
+        "Found fitted",
+        "main jet 175 (nobody) (read by eye)",
+        "clip in groove 3",
+        "main air jet not known",
+        "as it came",
+      ],
+    ],
+    ["k04", ["14 °C (57 °F)", "962 hPa at the place", "420 m (1378 ft)", "60 % humidity"]],
+    ["k05", ["Ridden", "at 1/2", "not: ", "at full", "“blubbers up the long hill”"]],
+    ["k06", ["Fitted: clip in groove 2", "why: rich in the middle"]],
+    ["k07", ["better at 1/2", "the same at 1/8"]],
+    ["k08", ["at closed", "“clear peak”"]],
+    ["k09", ["sound"]],
+    ["k10", ["4 % rich at 3/4", "lambda 0.84 where 0.88 is wanted at full"]],
+    ["k11", ["Marked as right", "“clean everywhere”"]],
+    ["k12", ["Drawer counted", "2 × main jet 175", "1 × slide with 4 mm cutaway"]],
+    ["k13", ["Into the drawer: 3 × main jet 172"]],
+    ["k14", ["Out of the drawer: 1 × main jet 172"]],
+    ["k15", ["Needle N2J measured at 6 places"]],
+    ["k16", ["main jet 6", "pilot jet 25", "needle jet 35"]],
+    ["k17", ["One change at a time"]],
+    ["k18", ["hangSeconds 0.4"]],
+    ["k19", ["wants a new throttle cable soon"]],
+    ["k20", ["A picture: plug"]],
+    ["k21", ["The tool said: Ride it", "(done)"]],
+    ["k23", ["Struck as a mistake: “written for another bike by mistake”", "why: wrong bike"]],
+    ["k24", ["Engine changed: pipe", "“new front pipe”"]],
+    ["k25", ["Put away", "winter"]],
+  ])("%s says what was written", (id, parts) => {
+    const words = said(id);
+    for (const part of parts) expect(words).toContain(part);
+  });
+
+  test("lean and rich are never mixed up, nor groove and half groove, nor a turn and turns", () => {
+    const { entries } = shopOf([
+      {
+        id: "a",
+        kind: "mixture-measured",
+        v: 1,
+        at: "2026-01-01T00:00:00Z",
+        bike: "b",
+        body: {
+          readings: [
+            { opening: "1/4", errorPercent: -3 },
+            { opening: "1/2", errorPercent: 0 },
+          ],
+        },
+      },
+      {
+        id: "b",
+        kind: "setup-fitted",
+        v: 1,
+        at: "2026-01-01T00:00:00Z",
+        bike: "b",
+        body: { clip: { groove: 2.5 }, screw: { turnsOut: 1 } },
+      },
+      {
+        id: "c",
+        kind: "setup-fitted",
+        v: 1,
+        at: "2026-01-01T00:00:00Z",
+        bike: "b",
+        body: { screw: { turnsOut: 1.25 } },
+      },
+    ]);
+    const [a, b, c] = entries.map((entry) => sentenceOf(entry, story));
+    expect(a).toContain("3 % lean at 1/4");
+    expect(a).toContain("right at 1/2");
+    expect(b).toContain("groove 2 with a half-step shim");
+    expect(b).toContain("screw 1 turn out");
+    expect(c).toContain("1¼ turns out");
+  });
+
+  test("what is kept without being used says so, and why", () => {
+    const at = "2026-01-01T00:00:00Z";
+    const { entries } = shopOf([
+      { id: "a", kind: "dreamt-of", v: 1, at, body: {} },
+      { id: "b", kind: "note", v: 9, at, body: {} },
+      { id: "c", kind: "note", v: 1, at, body: { text: 7 } },
+    ]);
+    const [unknown, newer, faulty] = entries.map((entry) => sentenceOf(entry, story));
+    expect(unknown).toMatch(/does not know.*dreamt-of.*kept/);
+    expect(newer).toMatch(/newer version.*kept; update/i);
+    expect(faulty).toMatch(/cannot be read.*kept/i);
+  });
+
+  test("every line of the example shop can be told", () => {
+    for (const entry of shopOf(DEMO).entries) {
+      expect(sentenceOf(entry, story)).not.toMatch(/undefined|\[object|NaN/);
+    }
+  });
+});
