@@ -1,7 +1,10 @@
 import {
+  accept,
   OPENINGS,
+  type Outcome,
   openingName,
   partText,
+  refuse,
   type Setup,
   type SetupPart,
   SIGN_SECTIONS,
@@ -53,10 +56,17 @@ const SHOWN_BY_A_TEST = "Shown by a test";
 /** A change of the mixture smaller than this nobody feels: 1 %. Estimate. */
 const FELT_FROM = 0.01;
 
-/** What a ride report on this bike asks; null when no record is about the bike. */
-export function rideForm({ shop }: EngineState, { bike }: { readonly bike: string }): RideForm | null {
+/** What a ride report on this bike asks. */
+export function rideForm(
+  { shop }: EngineState,
+  { bike }: { readonly bike: string },
+): Outcome<RideForm, "no-such-bike"> {
   const story = shop.bikes.get(bike);
-  if (story === undefined) return null;
+  if (story === undefined)
+    return refuse(
+      "no-such-bike",
+      `No record of this shop is about a bike "${bike}". Choose one from the list.`,
+    );
   const strokes = story.description?.engine?.strokes ?? null;
   const at = (opening: ReportOpening) => signChoices(opening, strokes).map(offeredById);
   const openings = {
@@ -77,13 +87,13 @@ export function rideForm({ shop }: EngineState, { bike }: { readonly bike: strin
     }))
     .filter(({ signs }) => signs.length > 0);
   const made = bikeCase(shop, bike);
-  return {
+  return accept({
     name: story.description?.name ?? bike,
     openings,
     more,
     healthy: SIGN_SECTIONS.flatMap(({ signs }) => signs.flatMap(({ id, healthy }) => (healthy ? [id] : []))),
     against: made.ok ? changedSince(made.value) : null,
-  };
+  });
 }
 
 const offered = ({ id, words, description, notToBeTakenFor, when, healthy, stop }: Sign): SignOffered => ({

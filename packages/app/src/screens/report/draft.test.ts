@@ -2,6 +2,7 @@ import { readLog, writeRecord } from "@jetwright/records";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  comparable,
   isAnswered,
   isEmpty,
   markMore,
@@ -123,6 +124,17 @@ describe("the record", () => {
       sign: "touch-of-choke-no-change",
       seen: true,
     });
+  });
+
+  test("compares only where the person could tell, and three quarters only where it was ridden", () => {
+    const everywhere = Object.fromEntries(REPORT_OPENINGS.map((opening) => [opening, "better" as const]));
+    const openingsOf = (draft: typeof NEW_DRAFT) =>
+      (
+        reportBody({ ...draft, felt: everywhere }, HEALTHY).against as { felt: { opening: string }[] }
+      ).felt.map(({ opening }) => opening);
+    expect(openingsOf(markUnsure(RIDE, "1/4"))).toEqual(["closed", "1/8", "1/2", "full"]);
+    expect(openingsOf(markSign(RIDE, "3/4", "pulls-clean-to-peak", true))).toEqual([...REPORT_OPENINGS]);
+    expect(comparable(RIDE, ["1/2", "3/4", "full"])).toEqual(["1/2", "full"]);
   });
 
   test("says a cold engine", () => {

@@ -110,6 +110,16 @@ export function troubleAt(draft: ReportDraft, healthy: readonly string[]): Repor
   return upToHalf.find((opening) => seenAt(draft, opening).some((sign) => !healthy.includes(sign))) ?? null;
 }
 
+/** Of these openings, those that can be compared: not where the person could not tell, nor three quarters unasked. */
+export const comparable = (
+  draft: ReportDraft,
+  openings: readonly ReportOpening[],
+): readonly ReportOpening[] =>
+  openings.filter(
+    (opening) =>
+      !draft.unsure.includes(opening) && (ASKED_OPENINGS.includes(opening) || isAnswered(draft, opening)),
+  );
+
 /** The body of the record; what nobody said is left out. */
 export function reportBody(draft: ReportDraft, healthy: readonly string[]): JsonObject {
   const reports: JsonObject[] = REPORT_OPENINGS.flatMap((opening) =>
@@ -121,7 +131,7 @@ export function reportBody(draft: ReportDraft, healthy: readonly string[]): Json
     reports.push({ sign: CHOKE_ANSWERS[draft.choke], ...opening, seen: true });
   }
   for (const [sign, seen] of Object.entries(draft.more)) reports.push({ sign, seen });
-  const felt = REPORT_OPENINGS.flatMap((opening) => {
+  const felt = comparable(draft, REPORT_OPENINGS).flatMap((opening) => {
     const verdict = draft.felt[opening];
     return verdict === undefined ? [] : [{ opening, felt: verdict }];
   });

@@ -26,7 +26,8 @@ function Pages({ bike }: { readonly bike: string }) {
   const words = useWords().report;
   const shop = useShop();
   const [, go] = useLocation();
-  const form = useAnswer("rideForm", { bike });
+  const answer = useAnswer("rideForm", { bike });
+  const form = answer?.ok ? answer.value : null;
   const [gone, setGone] = useState(false);
   const key = `draft:${bike}`;
   const stored = useDraft<ReportDraft>(shop.database, key, async (value) => {
@@ -74,8 +75,8 @@ function Pages({ bike }: { readonly bike: string }) {
 
   if (gone || draft === null || form === null) {
     return (
-      <Screen title={words.title} back={{ to: bikePage, words: bike }}>
-        <p class="quiet">{draft === null || gone ? "…" : null}</p>
+      <Screen title={words.title} back={{ to: bikePage, words: words.back }}>
+        <p class="quiet">{answer?.ok === false ? answer.detail : "…"}</p>
       </Screen>
     );
   }

@@ -3,7 +3,7 @@ import type { ChangedSince, RideForm } from "../../engine/answers/ride-form.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { useWords } from "../../words/use-words.ts";
-import { type Felt, type ReportDraft, troubleAt } from "./draft.ts";
+import { comparable, type Felt, type ReportDraft, troubleAt } from "./draft.ts";
 import { MoreSigns } from "./more-signs.tsx";
 import type { ReportOpening } from "./sign-choices.ts";
 import { StopBlock } from "./stop-block.tsx";
@@ -72,7 +72,8 @@ const FELT: readonly Felt[] = ["worse", "same", "better"];
 function Against({ against, draft, onChange }: AgainstProps) {
   const words = useWords().report;
   const options = FELT.map((value) => ({ value, words: words[value] }));
-  const { openings } = against;
+  const openings = comparable(draft, against.openings);
+  if (openings.length === 0) return null;
   const first = draft.felt[openings[0]!];
   const everywhere =
     first !== undefined && openings.every((each) => draft.felt[each] === first) ? first : null;
@@ -89,7 +90,7 @@ function Against({ against, draft, onChange }: AgainstProps) {
   );
   return (
     <section class="stack">
-      <h3>{words.against}</h3>
+      <h2 class="lead">{words.against}</h2>
       <p class="small quiet">{against.parts.join(" · ")}</p>
       <div class="verdicts">
         {openings.length > 1 && row(words.everywhere, everywhere, openings)}

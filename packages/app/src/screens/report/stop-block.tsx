@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "preact/hooks";
 import { Cautions } from "../../ui/cautions.tsx";
 import { useWords } from "../../words/use-words.ts";
 
@@ -10,9 +11,15 @@ const USUAL_STOP = ["stop-at-knock", "hand-over"];
 /** A stop sign was tapped: what to do now, loud. */
 export function StopBlock({ signs }: { readonly signs: readonly string[] }) {
   const words = useWords().report;
+  const block = useRef<HTMLElement>(null);
+  const which = signs.join(" ");
+  useEffect(() => {
+    // Tapped far down a list, it must still be seen.
+    if (which !== "") block.current?.scrollIntoView({ block: "start" });
+  }, [which]);
   if (signs.length === 0) return null;
   return (
-    <section class="loud stop" role="alert">
+    <section ref={block} class="loud stop" role="alert">
       <h2>{words.stopTitle}</h2>
       <p>{words.stopWords}</p>
       <Cautions ids={[...new Set(signs.flatMap((sign) => STOP_CAUTIONS[sign] ?? USUAL_STOP))]} />
@@ -25,7 +32,7 @@ export function WarningBlock() {
   const words = useWords().report;
   return (
     <section class="stack" role="alert">
-      <h3 class="warn">{words.warningTitle}</h3>
+      <h2 class="lead warn">{words.warningTitle}</h2>
       <Cautions ids={["lean-damage", "stop-at-knock"]} />
     </section>
   );

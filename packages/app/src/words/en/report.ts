@@ -13,7 +13,6 @@ export const report = {
   title: "What did it do?",
   restTitle: "And the whole ride?",
   of: (which: number, all: number) => `${which} of ${all}`,
-  last: "last page",
   openings: "Throttle opening",
   at,
   ask: {
@@ -86,6 +85,4 @@ export const report = {
   kept: "Ride kept.",
   undo: "Undo",
   undone: "The ride was taken back; what you tapped is still under Ridden.",
-  unknown: "No bike of that name is in this shop.",
-  bikes: "Bikes",
 };
