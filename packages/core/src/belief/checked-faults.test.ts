@@ -106,6 +106,46 @@ describe("mechanical checks", () => {
     expect(after.logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.3 / 0.05), 12);
   });
 
+  test("[B8] a fault mended in the record of a check was there when the check was made", () => {
+    const spray = exampleCheck({
+      check: "spray",
+      at: 2,
+      finds: { "air-leak": 0.7, "gearbox-side-seal": 0.3 },
+    });
+    const mended = exampleCheck({ at: 2, fault: "air-leak", found: "mended" });
+    const { logWeight } = checkedFaults([mended, spray]);
+    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.15), 12);
+    expect(logWeight("gearbox-side-seal")).toBe(0);
+  });
+
+  test("[B8] only what was found is open: a name beside 'sound' opens nothing and narrows nothing", () => {
+    const sound = checkedFaults([exampleCheck({ found: "sound", fault: "gearbox-side-seal" })]);
+    expect(sound.open).toEqual([]);
+    expect(sound.logWeight("air-leak")).toBeCloseTo(Math.log(0.1 / 0.95), 12);
+  });
+
+  test("[B8] a check that finds a fault every second time is good enough to close it", () => {
+    const named = exampleCheck({ ...sealed, at: 1 });
+    const even = exampleCheck({ check: "even", finds: { "gearbox-side-seal": 0.5 }, at: 2, found: "sound" });
+    expect(checkedFaults([named, even]).open).toEqual([]);
+  });
+
+  test("[B2] [B8] within one record a fault is found, then mended, whatever the order of the two", () => {
+    const found = exampleCheck({ fault: "air-leak" });
+    const mended = exampleCheck({ fault: "air-leak", found: "mended" });
+    for (const order of [
+      [found, mended],
+      [mended, found],
+    ])
+      expect(checkedFaults(order).open).toEqual([]);
+    const before = { ...mended, record: "b1" };
+    for (const order of [
+      [found, before],
+      [before, found],
+    ])
+      expect(checkedFaults(order).open).toEqual(["air-leak"]);
+  });
+
   test("[B8] a fault mended later was there at every time before, and not from then on", () => {
     const { presentAt } = checkedFaults([exampleCheck({ at: 5, fault: "air-leak", found: "mended" })]);
     expect(presentAt(4)).toEqual(["air-leak"]);

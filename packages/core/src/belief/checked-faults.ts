@@ -18,12 +18,9 @@ export interface CheckedFaults {
 }
 
 /** By time; within one record a fault is found before it is mended, and "sound" comes after. */
-function byTime(a: Checked, b: Checked): number {
-  if (a.at !== b.at) return a.at - b.at;
-  for (const word of ["record", "check", "found"] as const)
-    if (a[word] !== b[word]) return a[word] < b[word] ? -1 : 1;
-  return (a.fault ?? "") < (b.fault ?? "") ? -1 : (a.fault ?? "") > (b.fault ?? "") ? 1 : 0;
-}
+const byTime = (a: Checked, b: Checked): number => a.at - b.at || (wordsOf(a) < wordsOf(b) ? -1 : 1);
+
+const wordsOf = ({ record, check, found, fault }: Checked): string => [record, check, found, fault].join("|");
 
 /** What mechanical checks say, the latest of each kind counting, nothing from before a mend. Rule B8. */
 export function checkedFaults(checks: readonly Checked[]): CheckedFaults {
@@ -53,8 +50,8 @@ export function checkedFaults(checks: readonly Checked[]): CheckedFaults {
   for (const fault of FAULTS) {
     let weight = mendedAt.has(fault) ? log(LEFT_AFTER_MENDING) : 0;
     for (const check of latest.values()) {
-      if ((mendedAt.get(fault) ?? -Infinity) >= check.at) continue;
-      const present = presentAt(check.at);
+      // A fault mended in the very record of the check was there when it was made.
+      const present = FAULTS.filter((one) => (mendedAt.get(one) ?? -Infinity) >= check.at);
       weight += log(chanceOf(check, [...present, fault])) - log(chanceOf(check, present));
     }
     weights.set(fault, weight);

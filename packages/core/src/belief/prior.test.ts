@@ -7,12 +7,12 @@ import { splitAlong } from "./split.ts";
 import { FIRST_CIRCUIT, STATE_SIZE } from "./state.ts";
 
 const n = STATE_SIZE;
-const prior = priorGaussian();
 const along = Float64Array.from({ length: n }, (_, i) => (i < 11 ? 1 / 11 : 0));
 const at = (matrix: Float64Array, i: number, j: number): number => matrix[i * n + j]!;
 
 describe("the prior", () => {
   test("is about right everywhere, by 9 % at the bottom and 7 % at the top", () => {
+    const prior = priorGaussian();
     expect([...prior.mean.slice(0, 11)]).toEqual(OPENINGS.map(() => 0));
     expect(Math.sqrt(at(prior.covariance, 0, 0))).toBeCloseTo(Math.hypot(0.04, 0.085, 0.001), 12);
     expect(Math.sqrt(at(prior.covariance, 0, 0))).toBeCloseTo(0.09, 1);
@@ -20,6 +20,7 @@ describe("the prior", () => {
   });
 
   test("every circuit answers as the model says, within its own spread and apart from the rest", () => {
+    const prior = priorGaussian();
     CIRCUITS.forEach((circuit, c) => {
       const i = FIRST_CIRCUIT + c;
       expect(prior.mean[i]).toBe(1);
@@ -29,6 +30,7 @@ describe("the prior", () => {
   });
 
   test("neighbours move together, in the square root of opening, over a common offset", () => {
+    const prior = priorGaussian();
     // 1/16 and 1/4: square roots 0.25 apart; 0.080 and 0.065 are what each adds of its own.
     const own = 0.08 * 0.065 * Math.exp(-0.5 * (0.25 / 0.3) ** 2);
     expect(at(prior.covariance, 1, 4)).toBeCloseTo(0.04 ** 2 + own, 12);
@@ -37,6 +39,7 @@ describe("the prior", () => {
   });
 
   test("takes means and spreads from its figures, and is a proper Gaussian", () => {
+    const prior = priorGaussian();
     const means = OPENINGS.map((_, i) => i / 100);
     const other = priorGaussian({ ...DEFAULT_PRIOR, means, commonSd: 0.1 });
     expect([...other.mean.slice(0, 11)]).toEqual(means);
@@ -46,9 +49,9 @@ describe("the prior", () => {
 });
 
 describe("a Gaussian in slices", () => {
-  const parts = splitAlong(prior, along);
-
   test("the slices together have its mean and covariance", () => {
+    const prior = priorGaussian();
+    const parts = splitAlong(prior, along);
     expect(parts.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 14);
     for (let i = 0; i < n; i++) {
       expect(parts.reduce((sum, part) => sum + part.weight * part.prior.mean[i]!, 0)).toBeCloseTo(
@@ -66,6 +69,8 @@ describe("a Gaussian in slices", () => {
   });
 
   test("nodes and weights have the first nine moments of the standard normal: 1, 0, 1, 0, 3, 0, 15, 0, 105", () => {
+    const prior = priorGaussian();
+    const parts = splitAlong(prior, along);
     const variance = along.reduce(
       (sum, a, i) => sum + along.reduce((s, b, j) => s + a * b * at(prior.covariance, i, j), 0),
       0,
@@ -81,6 +86,8 @@ describe("a Gaussian in slices", () => {
   });
 
   test("each slice keeps three tenths of the variance along the direction, and all of it across", () => {
+    const prior = priorGaussian();
+    const parts = splitAlong(prior, along);
     const across = Float64Array.from({ length: n }, (_, i) => (i === FIRST_CIRCUIT ? 1 : 0));
     const spread = (matrix: Float64Array, v: Float64Array): number =>
       v.reduce((sum, a, i) => sum + v.reduce((s, b, j) => s + a * b * at(matrix, i, j), 0), 0);

@@ -15,25 +15,34 @@ const signs: fc.Arbitrary<Sign> = fc
     reliability: fc.constantFrom("A" as const, "B" as const, "C" as const, "D" as const),
   })
   .map((what) => exampleSign(what as Partial<Sign>));
+const present = fc.constantFrom<readonly FaultId[]>([], ["air-leak"], ["reed", "ignition"]);
 const state = fc.double({ min: -0.5, max: 0.5, noNaN: true });
 
 describe("likelihood of a sign", () => {
   test("[B3] [B4] no state or fault is more likely than another by more than the sign's cap", () => {
     fc.assert(
-      fc.property(signs, fc.boolean(), state, state, chance, (sign, seen, one, other, opening) => {
-        const { sound, faults, strength } = signLikelihood(sign, seen, opening);
-        const factors = [sound, ...faults.values()];
-        const cap = SIGN_CAP[sign.reliability];
-        expect(strength).toBeLessThanOrEqual(cap * (1 + 1e-9));
-        expect(strength).toBeGreaterThanOrEqual(1);
-        for (const a of factors) {
-          for (const b of factors) {
-            const ratio = factorValue(a, one) / factorValue(b, other);
-            expect(ratio).toBeLessThanOrEqual(cap * (1 + 1e-9));
-            expect(ratio).toBeGreaterThanOrEqual((1 / cap) * (1 - 1e-9));
+      fc.property(
+        signs,
+        fc.boolean(),
+        state,
+        state,
+        chance,
+        present,
+        (sign, seen, one, other, opening, there) => {
+          const { sound, faults, strength } = signLikelihood(sign, seen, opening, there);
+          const factors = [sound, ...faults.values()];
+          const cap = SIGN_CAP[sign.reliability];
+          expect(strength).toBeLessThanOrEqual(cap * (1 + 1e-9));
+          expect(strength).toBeGreaterThanOrEqual(1);
+          for (const a of factors) {
+            for (const b of factors) {
+              const ratio = factorValue(a, one) / factorValue(b, other);
+              expect(ratio).toBeLessThanOrEqual(cap * (1 + 1e-9));
+              expect(ratio).toBeGreaterThanOrEqual((1 / cap) * (1 - 1e-9));
+            }
           }
-        }
-      }),
+        },
+      ),
       { seed, numRuns: 300 },
     );
   });
@@ -143,6 +152,16 @@ describe("likelihood of a sign", () => {
     expect([...faults.keys()]).toEqual(["reed"]);
     const reed = (0.5 - 0.1) / 0.9;
     expect(factorValue(faults.get("reed")!, -0.5)).toBeCloseTo(1 - (1 - leak) * (1 - reed) * 0.9, 10);
+  });
+
+  test("[B8] a fault that was there, acts there and has no figure for the sign hides three quarters of what it tells", () => {
+    const sign = exampleSign({ chance: { rich: 0.8, right: 0.2, lean: 0.2 } });
+    const hidden = signLikelihood(sign, true, 0.25, ["air-leak"]).sound;
+    // Chances drawn together towards their mean, 0.4.
+    expect(factorValue(hidden, 0.5)).toBeCloseTo(0.5, 10);
+    expect(factorValue(hidden, -0.5)).toBeCloseTo(0.35, 10);
+    const elsewhere = signLikelihood(sign, true, 1, ["air-leak"]).sound;
+    expect(factorValue(elsewhere, 0.5)).toBeCloseTo(0.8, 10);
   });
 
   test("a sign that cannot be, and was seen, says nothing", () => {

@@ -91,6 +91,31 @@ describe("evidence from observations", () => {
     expect(forth).toHaveLength(6);
   });
 
+  test("[B2] evidence of one time goes by record, then by what it says", () => {
+    const one = exampleSeen(sign, { record: "a", at: 3, situation: "s1" });
+    const two = exampleSeen(sign, { record: "b", at: 3, situation: "s2" });
+    const three = exampleMeasured(0.02, { record: "b" });
+    for (const order of [
+      [one, two, three],
+      [three, two, one],
+      [two, three, one],
+    ])
+      expect(sitesFrom(order, nobody).map(({ observation }) => observation)).toEqual([one, three, two]);
+  });
+
+  test("[B2] of two verdicts of one record the same one speaks in either order, by word and then by change", () => {
+    const [small, large] = [needleBy(0.05), needleBy(0.06)];
+    const pairs = [
+      [exampleCompared({ after: small, felt: "better" }), exampleCompared({ after: large, felt: "worse" })],
+      [exampleCompared({ after: large, felt: "better" }), exampleCompared({ after: small, felt: "worse" })],
+      [exampleCompared({ after: small }), exampleCompared({ after: large })],
+    ] as const;
+    for (const [first, second] of pairs) {
+      expect(sitesFrom([first, second], nobody).map(({ observation }) => observation)).toEqual([second]);
+      expect(sitesFrom([second, first], nobody).map(({ observation }) => observation)).toEqual([second]);
+    }
+  });
+
   test("a fault has its own likelihood where it alters the evidence, and the sound one elsewhere", () => {
     const [site] = sitesFrom([exampleSeen(sign)], nobody);
     expect(factorUnder(site!, "air-leak")).toBe(site!.faults.get("air-leak"));
