@@ -6,7 +6,7 @@ import { EngineState } from "./state.ts";
 
 let state = new EngineState();
 
-function answer(message: ToEngine): FromEngine | null {
+async function answer(message: ToEngine): Promise<FromEngine | null> {
   switch (message.say) {
     case "forget":
       state = new EngineState();
@@ -16,14 +16,14 @@ function answer(message: ToEngine): FromEngine | null {
       return { ticket: message.ticket, ok: true, answer: null };
     case "ask": {
       const reckon = ANSWERS[message.question] as (state: EngineState, given: unknown) => unknown;
-      return { ticket: message.ticket, ok: true, answer: reckon(state, message.given) };
+      return { ticket: message.ticket, ok: true, answer: await reckon(state, message.given) };
     }
   }
 }
 
-self.onmessage = ({ data }: MessageEvent<ToEngine>) => {
+self.onmessage = async ({ data }: MessageEvent<ToEngine>) => {
   try {
-    const reply = answer(data);
+    const reply = await answer(data);
     if (reply !== null) self.postMessage(reply);
   } catch (error) {
     const ticket = "ticket" in data ? data.ticket : -1;

@@ -1,32 +1,22 @@
 import type { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
-import { airPreview } from "./air/air-preview.ts";
-import { heightChart } from "./air/height-chart.ts";
-import { tripPlan } from "./air/trip-plan.ts";
-import { anatomyFor } from "./anatomy.ts";
-import { askFor } from "./ask.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
+import { changePlan } from "./change/change-plan.ts";
 import { checkCard } from "./check-card.ts";
-import { compared } from "./compared.ts";
 import { copyState } from "./copy/copy-state.ts";
-import { copyText } from "./copy/copy-text.ts";
-import { readPiece } from "./copy/read-piece.ts";
-import { drawerView } from "./drawer/drawer-view.ts";
-import { jetsWanted } from "./drawer/jets-wanted.ts";
-import { needleShape } from "./drawer/needle-shape.ts";
 import { fittedOn } from "./fitted.ts";
 import { foresee } from "./foresee.ts";
-import { fuelFlow } from "./fuel-flow.ts";
 import { governsFor } from "./governs.ts";
-import { historyOf } from "./history.ts";
 import { rideForm } from "./ride-form.ts";
-import { sheetOf } from "./sheet/sheet.ts";
 import { standingOf } from "./standing.ts";
-import { starting } from "./starting.ts";
-import { takeBack } from "./take-back.ts";
 import { testCard } from "./test-card.ts";
-import { throttleMarks } from "./throttle-marks.ts";
+
+/** A question whose code comes with the first asking: it is not on the way from a bike to its next step. */
+const later =
+  <Given, Answer>(load: () => Promise<(state: EngineState, given: Given) => Answer>) =>
+  async (state: EngineState, given: Given): Promise<Answer> =>
+    (await load())(state, given);
 
 /**
  * Everything the page may ask the worker, by name: each a pure function of the state and of what is given. A new
@@ -42,27 +32,27 @@ export const ANSWERS = {
   rideForm,
   checkCard,
   testCard,
-  throttleMarks,
-  fuelFlow,
-  airPreview,
-  heightChart,
-  tripPlan,
-  drawer: drawerView,
-  jetsWanted,
-  needleShape,
+  throttleMarks: later(() => import("./throttle-marks.ts").then((m) => m.throttleMarks)),
+  fuelFlow: later(() => import("./fuel-flow.ts").then((m) => m.fuelFlow)),
+  airPreview: later(() => import("./air/air-preview.ts").then((m) => m.airPreview)),
+  heightChart: later(() => import("./air/height-chart.ts").then((m) => m.heightChart)),
+  tripPlan: later(() => import("./air/trip-plan.ts").then((m) => m.tripPlan)),
+  drawer: later(() => import("./drawer/drawer-view.ts").then((m) => m.drawerView)),
+  jetsWanted: later(() => import("./drawer/jets-wanted.ts").then((m) => m.jetsWanted)),
+  needleShape: later(() => import("./drawer/needle-shape.ts").then((m) => m.needleShape)),
   governs: governsFor,
-  anatomy: anatomyFor,
-  ask: askFor,
-  compared,
+  anatomy: later(() => import("./anatomy.ts").then((m) => m.anatomyFor)),
+  ask: later(() => import("./ask.ts").then((m) => m.askFor)),
+  compared: later(() => import("./compared.ts").then((m) => m.compared)),
   copyState,
-  copyText,
-  history: historyOf,
-  readPiece,
-  sheet: sheetOf,
-  starting,
-  takeBack,
+  copyText: later(() => import("./copy/copy-text.ts").then((m) => m.copyText)),
+  history: later(() => import("./history.ts").then((m) => m.historyOf)),
+  readPiece: later(() => import("./copy/read-piece.ts").then((m) => m.readPiece)),
+  sheet: later(() => import("./sheet/sheet.ts").then((m) => m.sheetOf)),
+  starting: later(() => import("./starting.ts").then((m) => m.starting)),
+  takeBack: later(() => import("./take-back.ts").then((m) => m.takeBack)),
 } as const satisfies Readonly<Record<string, (state: EngineState, given: never) => unknown>>;
 
 export type Question = keyof typeof ANSWERS;
 export type ArgumentsOf<Q extends Question> = Parameters<(typeof ANSWERS)[Q]>[1];
-export type AnswerOf<Q extends Question> = ReturnType<(typeof ANSWERS)[Q]>;
+export type AnswerOf<Q extends Question> = Awaited<ReturnType<(typeof ANSWERS)[Q]>>;
