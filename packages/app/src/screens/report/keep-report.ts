@@ -15,6 +15,7 @@ export interface Ready {
 const sameReport = (a: ReportDraft, b: ReportDraft): boolean =>
   a.warm === b.warm &&
   a.noticed === b.noticed &&
+  a.unsure === b.unsure &&
   a.choke === b.choke &&
   a.felt === b.felt &&
   a.more === b.more &&
@@ -41,20 +42,19 @@ export function useReady(
 ): Keeping {
   const made = useRef<Ready | null>(null);
   const [busy, setBusy] = useState(false);
+  /** The worker reckons while the record is still on its way to the disk. */
   const make = (of: ReportDraft): StoredRecord => {
     if (made.current !== null && sameReport(made.current.of, of)) return made.current.record;
     const record = shop.prepare({ kind: "ride-reported", bike, body: reportBody(of, healthy) });
     made.current = { of, record };
     remember(record.id);
+    shop.engine.ask("foresee", { bike, line: record.line }).catch(() => undefined);
     return record;
   };
   useEffect(() => {
     if (draft === null || !atLastPage || busy || isEmpty(draft)) return;
     if (made.current !== null && sameReport(made.current.of, draft)) return;
-    const timer = setTimeout(() => {
-      const { line } = make(draft);
-      shop.engine.ask("foresee", { bike, line }).catch(() => undefined);
-    }, SETTLED_AFTER);
+    const timer = setTimeout(() => make(draft), SETTLED_AFTER);
     return () => clearTimeout(timer);
   }, [draft, bike, atLastPage, busy]);
   return {
