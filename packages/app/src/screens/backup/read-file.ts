@@ -5,6 +5,8 @@ import type { StoredRecord } from "../../store/database.ts";
 /** A file of records as read, before anything of it is kept. */
 export interface FileRead {
   readonly lines: number;
+  /** Lines that are records, whatever becomes of them. */
+  readonly records: number;
   /** Records that are not here yet, as they would be kept. */
   readonly fresh: readonly StoredRecord[];
   /** Records that are here already, or stand twice in the file. */
@@ -39,7 +41,15 @@ export async function readFile(file: Blob, { ask, onProgress, signal }: ReadFile
   const fresh = new Map<string, string>();
   const problems: Problem[] = [];
   const leftOut: string[] = [];
-  const counts = { lines: 0, repeated: 0, newerVersion: 0, unknownKind: 0, faulty: 0, problems: 0 };
+  const counts = {
+    lines: 0,
+    records: 0,
+    repeated: 0,
+    newerVersion: 0,
+    unknownKind: 0,
+    faulty: 0,
+    problems: 0,
+  };
 
   const problem = (one: Problem) => {
     counts.problems++;
@@ -51,6 +61,7 @@ export async function readFile(file: Blob, { ask, onProgress, signal }: ReadFile
     const piece = await ask({ lines, firstLine, language: null });
     for (const one of piece.problems) problem(one);
     for (const line of piece.unreadable) leftOut.push(lines[line - firstLine]!);
+    counts.records += piece.records.length;
     for (const { id, line, against, reading } of piece.records) {
       const before = fresh.get(id);
       if (against === "here" || before === line) {
@@ -88,6 +99,7 @@ export async function readFile(file: Blob, { ask, onProgress, signal }: ReadFile
   if (!signal.aborted) onProgress(file.size, file.size);
   return {
     lines: counts.lines,
+    records: counts.records,
     fresh: [...fresh].map(([id, line]) => ({ id, line })),
     repeated: counts.repeated,
     newerVersion: counts.newerVersion,

@@ -37,8 +37,7 @@ export function TakeIn() {
       return;
     }
     if (found.stopped) setPhase({ is: "waiting", trouble: words.stopped });
-    else if (found.fresh.length + found.repeated === 0 && found.leftOut.length === found.lines)
-      setPhase({ is: "waiting", trouble: words.notOurs(file.name) });
+    else if (found.records === 0) setPhase({ is: "waiting", trouble: words.notOurs(file.name) });
     else setPhase({ is: "read", name: file.name, read: found });
   };
 

@@ -79,6 +79,8 @@ export const story = {
   followed: "done",
   notFollowed: "not followed",
   struckOne: (what: string) => `Struck as a mistake: ${what}`,
+  countsAgain: (what: string) => `Counts again: ${what}`,
+  strikeBack: "A strike was taken back",
   struckUnknown: "Struck as a mistake: a record that is not on this device",
   why: (why: string) => `why: ${why}`,
   unknownKind: (kind: string) =>

@@ -111,6 +111,31 @@ describe("a record in one sentence", () => {
     expect(faulty).toMatch(/cannot be read.*kept/i);
   });
 
+  test("a strike taken back says what counts again", () => {
+    const at = "2026-01-01T00:00:00Z";
+    const strike = (id: string, record: string) => ({
+      id,
+      kind: "record-struck",
+      v: 1,
+      at,
+      body: { record },
+    });
+    const { entries } = shopOf([
+      { id: "a", kind: "note", v: 1, at, body: { text: "new plug" } },
+      strike("b", "a"),
+      strike("c", "b"),
+      strike("d", "c"),
+      strike("e", "gone"),
+    ]);
+    const find = (id: string) => entries.find((entry) => entry.id === id);
+    expect(entries.slice(1).map((entry) => sentenceOf(entry, story, find))).toEqual([
+      "Struck as a mistake: “new plug”",
+      "Counts again: “new plug”",
+      "A strike was taken back",
+      "Struck as a mistake: a record that is not on this device",
+    ]);
+  });
+
   test("every line of the example shop can be told", () => {
     for (const entry of shopOf(DEMO).entries) {
       expect(sentenceOf(entry, story)).not.toMatch(/undefined|\[object|NaN/);

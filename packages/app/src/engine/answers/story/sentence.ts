@@ -114,19 +114,26 @@ function usedSentence(entry: UsedEntry, words: StoryWords, find: Find): string {
       const done = followed === undefined ? null : followed ? words.followed : words.notFollowed;
       return joined([words.advice(entry.body.words), done && `(${done})`], " ");
     }
-    case "record-struck": {
-      const struck = find(entry.body.record);
-      const what =
-        struck === undefined
-          ? words.struckUnknown
-          : struck.kind === "record-struck"
-            ? words.struckOne(`“${words.struckOne("…")}”`)
-            : words.struckOne(`“${sentenceOf(struck, words)}”`);
-      return joined([what, entry.body.why && words.why(entry.body.why)], "; ");
-    }
+    case "record-struck":
+      return joined(
+        [struckWords(find(entry.body.record), words, find), entry.body.why && words.why(entry.body.why)],
+        "; ",
+      );
     default:
       return entry satisfies never;
   }
+}
+
+/** A strike, or a strike taken back, with what it is about. */
+function struckWords(struck: Entry | undefined, words: StoryWords, find: Find): string {
+  if (struck === undefined) return words.struckUnknown;
+  if (struck.reading !== "used" || struck.kind !== "record-struck") {
+    return words.struckOne(`“${sentenceOf(struck, words)}”`);
+  }
+  const about = find(struck.body.record);
+  return about === undefined || about.kind === "record-struck"
+    ? words.strikeBack
+    : words.countsAgain(`“${sentenceOf(about, words)}”`);
 }
 
 type Body<Kind extends UsedEntry["kind"]> = UsedEntryOf<Kind>["body"];
