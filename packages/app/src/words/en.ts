@@ -3,6 +3,7 @@ import { ask } from "./en/ask.ts";
 import { backup, take, update } from "./en/backup.ts";
 import { bike } from "./en/bike.ts";
 import { cards } from "./en/cards.ts";
+import { change } from "./en/change.ts";
 import { describe } from "./en/describe.ts";
 import { drawer } from "./en/drawer.ts";
 import { fitted } from "./en/fitted.ts";
@@ -17,6 +18,7 @@ import { start } from "./en/start.ts";
 import { step } from "./en/step.ts";
 /** Every text of the app, by screen. English is the measure: the other languages must have each entry. */
 export const en = {
+  change,
   describe,
   air,
   drawer,

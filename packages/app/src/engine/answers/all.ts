@@ -2,7 +2,6 @@ import type { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
-import { changePlan } from "./change/change-plan.ts";
 import { checkCard } from "./check-card.ts";
 import { copyState } from "./copy/copy-state.ts";
 import { fittedOn } from "./fitted.ts";
@@ -14,9 +13,9 @@ import { testCard } from "./test-card.ts";
 
 /** A question whose code comes with the first asking: it is not on the way from a bike to its next step. */
 const later =
-  <Given, Answer>(load: () => Promise<(state: EngineState, given: Given) => Answer>) =>
-  async (state: EngineState, given: Given): Promise<Answer> =>
-    (await load())(state, given);
+  <Reckon extends (state: EngineState, given: never) => unknown>(load: () => Promise<Reckon>) =>
+  async (state: EngineState, given: Parameters<Reckon>[1]): Promise<Awaited<ReturnType<Reckon>>> =>
+    (await load())(state, given as never) as Awaited<ReturnType<Reckon>>;
 
 /**
  * Everything the page may ask the worker, by name: each a pure function of the state and of what is given. A new
@@ -39,9 +38,11 @@ export const ANSWERS = {
   tripPlan: later(() => import("./air/trip-plan.ts").then((m) => m.tripPlan)),
   drawer: later(() => import("./drawer/drawer-view.ts").then((m) => m.drawerView)),
   jetsWanted: later(() => import("./drawer/jets-wanted.ts").then((m) => m.jetsWanted)),
+  ridingRange: later(() => import("./drawer/riding-range.ts").then((m) => m.ridingRange)),
   needleShape: later(() => import("./drawer/needle-shape.ts").then((m) => m.needleShape)),
   governs: governsFor,
   anatomy: later(() => import("./anatomy.ts").then((m) => m.anatomyFor)),
+  change: later(() => import("./change/change-plan.ts").then((m) => m.changePlan)),
   ask: later(() => import("./ask.ts").then((m) => m.askFor)),
   compared: later(() => import("./compared.ts").then((m) => m.compared)),
   copyState,

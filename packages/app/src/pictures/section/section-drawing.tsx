@@ -55,6 +55,7 @@ export function SectionDrawing({ anatomy, pose }: SectionDrawingProps) {
   const screwTip = screwSide * (bodyHalf - 12 + 0.6 * screw.turns);
   const screwY = -floor / 2;
 
+  const spoken = (text: string, guess: boolean) => (guess ? `${text} ${words.usualMark}` : text);
   const label = (
     lx: number,
     ly: number,
@@ -65,10 +66,14 @@ export function SectionDrawing({ anatomy, pose }: SectionDrawingProps) {
     guess: boolean,
   ) => (
     <g class={loud ? "label loud-label" : "label"}>
-      <polyline points={`${lx + (anchor === "start" ? 4 : -4)},${ly + 5} ${x(to[0])},${y(to[1])}`} />
+      <line
+        x1={lx + (anchor === "start" ? 1 : -1) * (4 + (loud ? 7.4 : 5.6) * spoken(text, guess).length)}
+        y1={ly - 4}
+        x2={x(to[0])}
+        y2={y(to[1])}
+      />
       <text class={`${anchor} halo`} x={lx} y={ly}>
-        {text}
-        {guess ? ` ${words.usualMark}` : ""}
+        {spoken(text, guess)}
       </text>
     </g>
   );

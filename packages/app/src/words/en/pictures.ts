@@ -88,4 +88,27 @@ export const pictures = {
       idleLift: "lift at idle",
     } as Readonly<Record<string, string>>,
   },
+  clip: {
+    blunt: "blunt end",
+    now: (clip: string) => `Now: ${clip}.`,
+    goesTo: (clip: string, richer: boolean) => `Goes to: ${clip}, ${richer ? "richer" : "leaner"}.`,
+    richer: "richer",
+    lower: "clip one groove lower: the needle sits higher.",
+    leaner: "leaner",
+    higher: "clip one groove higher: the needle sits lower.",
+    count: "Groove 1 is the top one, at the blunt end.",
+  },
+  screw: {
+    filter: "filter",
+    engine: "engine",
+    out: "out",
+    in: "in",
+    now: (turns: string) => `Now: ${turns} turns out.`,
+    goesTo: (turns: string, by: string, out: boolean, richer: boolean) =>
+      `Goes to ${turns} turns out: ${by} ${out ? "out" : "in"}, ${richer ? "richer" : "leaner"}.`,
+    richer: "richer",
+    leaner: "leaner",
+    turnOut: "turn it out, against the clock.",
+    turnIn: "turn it in, with the clock.",
+  },
 };

@@ -1,0 +1,107 @@
+import { accept, type LabourPart, type Outcome } from "@jetwright/core";
+import type { DrawerPart, JsonObject } from "@jetwright/records";
+import type { Draft } from "../../store/shop.ts";
+import type { Words } from "../../words/en.ts";
+import { readPart, typedFrom } from "../fitted/read-part.ts";
+import { type ChangeDraft, groovesAfter, planned } from "./change-draft.ts";
+import { fromDrawer } from "./from-drawer.ts";
+
+type ReadWords = Words["fitted"]["edit"];
+type Refused = {
+  readonly ok: false;
+  readonly reason: string;
+  readonly detail: string;
+  readonly part: LabourPart;
+};
+
+/** What came out of a part, as a record says it; null when it says nothing new. */
+export function cameOut(draft: ChangeDraft, part: LabourPart, words: ReadWords): Outcome<JsonObject | null> {
+  const came = draft.came[part];
+  const { now } = planned(draft, part);
+  if (came === undefined || came.is === "not-looked") return accept(null);
+  const typed = came.is === "as-written" ? typedFrom(part, now) : came.typed;
+  const read = readPart(part, typed, came.how, words, { before: now, grooves: draft.plan.grooves });
+  if (!read.ok) return read;
+  const seen = read.value;
+  // Written again only where the log learns something: another part, or a surer way of knowing it.
+  const before: JsonObject = now === null || now === "unknown" ? {} : (now as JsonObject);
+  const news = Object.entries(seen).some(
+    ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key]),
+  );
+  return accept(news ? seen : null);
+}
+
+/** What went in, as a record says it. */
+export function wentIn(draft: ChangeDraft, part: LabourPart, words: ReadWords): Outcome<JsonObject> {
+  const { proposed, now } = planned(draft, part);
+  const typed = draft.went[part] ?? typedFrom(part, proposed);
+  return readPart(part, typed, part === "screw" ? "measured" : "read by eye", words, {
+    before: proposed ?? kindOf(now),
+    grooves: part === "clip" ? groovesAfter(draft) : draft.plan.grooves,
+  });
+}
+
+/** Another jet of the same carburetor is numbered as the last one was; nothing else carries over. */
+function kindOf(now: unknown): JsonObject {
+  const numbering = typeof now === "object" && now !== null ? (now as JsonObject).numbering : undefined;
+  return numbering === undefined ? {} : { numbering };
+}
+
+/** The drawer's own entry for what went in; null when none lies there or it came from elsewhere. */
+export function takenFrom(draft: ChangeDraft, part: LabourPart, went: JsonObject): DrawerPart | null {
+  const owned = fromDrawer(part, went, draft.plan.drawer, draft.plan.numbering);
+  return owned === null || draft.taken[part] === false ? null : owned;
+}
+
+/** What came out is written as of just before what went in. */
+const JUST_BEFORE_MS = 1000;
+
+/**
+ * The records of a change carried out: what came out where it differs from the log, what was really fitted, what left
+ * the drawer, and the pictures. Refuses by the part whose figure cannot be read.
+ */
+export function fittedRecords(
+  draft: ChangeDraft,
+  bike: string,
+  at: number,
+  words: ReadWords,
+): { readonly ok: true; readonly value: readonly Draft[] } | Refused {
+  const found: Record<string, JsonObject> = {};
+  const fitted: Record<string, JsonObject> = {};
+  const used: JsonObject[] = [];
+  for (const part of draft.chosen) {
+    const out = cameOut(draft, part, words);
+    if (!out.ok) return { ...out, part };
+    if (out.value !== null) found[part] = out.value;
+    const into = wentIn(draft, part, words);
+    if (!into.ok) return { ...into, part };
+    fitted[part] = into.value;
+    const owned = takenFrom(draft, part, into.value);
+    if (owned !== null) used.push({ ...(owned as unknown as JsonObject), count: 1 });
+  }
+  const { title, record } = draft.plan;
+  return accept([
+    ...(Object.keys(found).length === 0
+      ? []
+      : [
+          {
+            kind: "setup-fitted",
+            bike,
+            at: at - JUST_BEFORE_MS,
+            body: { ...found, asFound: true, why: "read when the parts were changed" },
+          } as const,
+        ]),
+    {
+      kind: "setup-fitted",
+      bike,
+      at,
+      body: {
+        ...fitted,
+        ...(title === null ? {} : { why: title }),
+        ...(record === null ? {} : { replaces: record }),
+      },
+    },
+    ...(used.length === 0 ? [] : [{ kind: "parts-used", bike, at, body: { parts: used } } as const]),
+    ...draft.photos.map((photo) => ({ kind: "photo", bike, at, body: { ...photo } }) as const),
+  ]);
+}

@@ -1,0 +1,181 @@
+import type { LabourPart } from "@jetwright/core";
+import type { Anatomies } from "../../engine/answers/anatomy.ts";
+import { ClipPicture } from "../../pictures/clip-picture.tsx";
+import { ScrewPicture } from "../../pictures/screw-picture.tsx";
+import { CarburetorSection } from "../../pictures/section/carburetor-section.tsx";
+import { poseAt } from "../../pictures/section/pose.ts";
+import { SectionDrawing } from "../../pictures/section/section-drawing.tsx";
+import { usePreferences } from "../../preferences/use-preferences.ts";
+import "../../styles/section.css";
+import { Choice } from "../../ui/choice.tsx";
+import { useWords } from "../../words/use-words.ts";
+import { typedFrom } from "../fitted/read-part.ts";
+import { type Came, type ChangeDraft, type How, planned } from "./change-draft.ts";
+import { takenFrom, wentIn } from "./fitted-records.ts";
+import { PartFields } from "./part-fields.tsx";
+import { PhotoField } from "./photo-field.tsx";
+
+interface PartPageProps {
+  readonly part: LabourPart;
+  readonly draft: ChangeDraft;
+  readonly anatomies: Anatomies | null;
+  /** The field that could not be read, and whether it is of what came out or of what goes in. */
+  readonly wrong: { readonly side: "came" | "went"; readonly field: string; readonly detail: string } | null;
+  readonly onChange: (draft: ChangeDraft) => void;
+}
+
+/** One part: how, where it sits, what came out and what goes in. */
+export function PartPage({ part, draft, anatomies, wrong, onChange }: PartPageProps) {
+  const words = useWords().change;
+  const edit = useWords().fitted.edit;
+  const [{ person }] = usePreferences();
+  const { how, now, proposed } = planned(draft, part);
+  const written = valueText(part, now);
+  const first: Came = { is: written === null ? "other" : "as-written", typed: {}, how: "read by eye" };
+  const came = draft.came[part];
+  const is = came?.is ?? null;
+  const setCame = (change: Partial<Came>) =>
+    onChange({ ...draft, came: { ...draft.came, [part]: { ...first, ...came, ...change } } });
+  const typed = draft.went[part] ?? typedFrom(part, proposed);
+  const went = wentIn(draft, part, edit);
+  const owned = went.ok ? takenFrom({ ...draft, taken: {} }, part, went.value) : null;
+  // What is turned or moved does not come out.
+  const stays = part === "screw" || part === "clip";
+  return (
+    <>
+      <p>{how ?? words.how(part)}</p>
+      <PartDrawing part={part} draft={draft} anatomies={anatomies} />
+      <section class="stack">
+        <Choice
+          label={stays ? words.wasIn : words.cameOut}
+          down
+          value={is}
+          options={[
+            ...(written === null ? [] : [{ value: "as-written" as const, words: words.asWritten(written) }]),
+            { value: "other", words: written === null ? words.goesRead : words.other },
+            { value: "not-looked", words: words.notLooked },
+          ]}
+          onChoose={(choice) => setCame({ is: choice })}
+        />
+        {is === "other" && (
+          <PartFields
+            part={part}
+            typed={came?.typed ?? {}}
+            wrong={wrong?.side === "came" ? wrong : null}
+            onType={(next) => setCame({ typed: next })}
+          />
+        )}
+        {(is === "other" || is === "as-written") && (
+          <>
+            <Choice<How>
+              label={words.known}
+              value={came?.how ?? first.how}
+              options={(["read by eye", "measured", "told"] as const).map((value) => ({
+                value,
+                words: edit.howOptions[value],
+              }))}
+              onChoose={(choice) => setCame({ how: choice })}
+            />
+            {person !== "" && <span class="small quiet">{words.by(person)}</span>}
+          </>
+        )}
+        <PhotoField
+          count={draft.photos.filter(({ of }) => of === words.part(part, draft.plan.screw)).length}
+          onKept={(hash) =>
+            onChange({
+              ...draft,
+              photos: [...draft.photos, { hash, of: words.part(part, draft.plan.screw) }],
+            })
+          }
+        />
+      </section>
+      <section class="stack">
+        <h2>{stays ? words.setTo : words.goesIn}</h2>
+        {proposed !== null && <p class="small quiet">{words.goesInHint}</p>}
+        <PartFields
+          part={part}
+          typed={typed}
+          wrong={wrong?.side === "went" ? wrong : null}
+          onType={(next) => onChange({ ...draft, went: { ...draft.went, [part]: next } })}
+        />
+        {owned !== null && (
+          <ul class="ticked">
+            <li>
+              <label>
+                <input
+                  type="checkbox"
+                  checked={draft.taken[part] !== false}
+                  onChange={(event) =>
+                    onChange({ ...draft, taken: { ...draft.taken, [part]: event.currentTarget.checked } })
+                  }
+                />
+                <span>{words.fromDrawer}</span>
+              </label>
+            </li>
+          </ul>
+        )}
+      </section>
+    </>
+  );
+}
+
+/** Where the throttle stands so that the part shows at work. */
+const SHOWN_AT: Readonly<Record<LabourPart, number>> = {
+  pilot: 0,
+  screw: 0,
+  slide: 0.18,
+  needle: 0.5,
+  clip: 0.5,
+  needleJet: 0.4,
+  main: 1,
+};
+const SHOWS_AS = {
+  pilot: "pilot",
+  screw: "pilot",
+  slide: "slide",
+  needle: "needle",
+  clip: "needle",
+  needleJet: "needle",
+  main: "main",
+} as const satisfies Readonly<Record<LabourPart, string>>;
+
+function PartDrawing({ part, draft, anatomies }: Pick<PartPageProps, "part" | "draft" | "anatomies">) {
+  const words = useWords().change;
+  const { proposed } = planned(draft, part);
+  const anatomy = anatomies?.now;
+  if (anatomy === undefined) return null;
+  const to = typeof proposed === "object" && proposed !== null ? (proposed as Record<string, unknown>) : {};
+  const known = (name: "clip" | "screw") => !anatomy.usual.includes(name);
+  if (part === "screw") {
+    const turns = typeof to.turnsOut === "number" ? to.turnsOut : null;
+    const { kind } = anatomy.screw;
+    return draft.plan.screw === null ? null : (
+      <ScrewPicture kind={kind} turns={known("screw") ? anatomy.screw.turns : null} to={turns} />
+    );
+  }
+  if (part === "clip") {
+    const groove = typeof to.groove === "number" ? to.groove : null;
+    return <ClipPicture grooves={anatomy.grooves} clip={known("clip") ? anatomy.clip : null} to={groove} />;
+  }
+  return (
+    <>
+      <SectionDrawing
+        anatomy={anatomy}
+        pose={{ ...poseAt(anatomy, SHOWN_AT[part]), leads: SHOWS_AS[part] }}
+      />
+      <details>
+        <summary>{words.drawing}</summary>
+        <CarburetorSection anatomy={anatomies?.after ?? anatomy} opening={SHOWN_AT[part]} />
+      </details>
+    </>
+  );
+}
+
+/** What the log says is in, short; null when nobody knows. */
+function valueText(part: LabourPart, now: unknown): string | null {
+  if (typeof now !== "object" || now === null) return null;
+  const { number, marks, maker } = typedFrom(part, now);
+  const figure = number || marks;
+  if (!figure) return null;
+  return maker ? `${figure} (${maker})` : figure;
+}
