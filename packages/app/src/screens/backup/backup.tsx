@@ -39,7 +39,7 @@ export function BackupScreen() {
   };
   return (
     <Screen title={words.title} back={{ to: "/", words: words.back }} wide>
-      <div class="columns stack">
+      <div class="columns stack apart">
         <section class="stack">
           <p>{words.lead}</p>
           {state !== null && (

@@ -30,7 +30,7 @@ export function HistoryScreen({ params }: { readonly params: { readonly bike: st
       {history === null ? (
         <p class="quiet">…</p>
       ) : (
-        <div class="columns stack">
+        <div class="columns stack apart">
           <section class="stack">
             <TakeBackCard bike={bike} />
             {history.setups.length > 1 && <CompareTwo bike={bike} setups={history.setups} />}

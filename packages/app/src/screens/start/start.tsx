@@ -45,7 +45,7 @@ export function StartScreen() {
   };
   return (
     <Screen title={words.title} back={{ to: "/", words: words.back }} wide>
-      <div class="columns stack">
+      <div class="columns stack apart">
         <form
           class="stack"
           onSubmit={(event) => {
