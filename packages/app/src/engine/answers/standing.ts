@@ -52,7 +52,7 @@ export interface Standing {
   /** The check behind each record that a step of putting right gives as its reason. */
   readonly checkOf: Readonly<Record<string, string>>;
   /** After a stop sign: every look that can be noted as its answer; else none. */
-  readonly looks: readonly { readonly id: string; readonly words: string }[];
+  readonly looks: readonly { readonly id: string; readonly words: string; readonly first: boolean }[];
   /** The last thing written about the bike, where that is advice: so that it is not written twice. */
   readonly lastAdvice: { readonly words: string; readonly followed: boolean | null } | null;
 }
@@ -93,6 +93,18 @@ export function standingOf(state: EngineState, given: { readonly bike: string })
       last?.kind === "advice-given" ? { words: last.body.words, followed: last.body.followed ?? null } : null,
   });
 }
+
+/** What is looked at first after metal on the plug, a knock, a runaway or a seizure. Common practice, no source. */
+const AFTER_A_STOP: readonly string[] = [
+  "spark-and-plug",
+  "slide-snap-and-cable",
+  "fuel-flow",
+  "fresh-fuel-and-oil",
+  "cooling",
+  "ignition-timing",
+  "compression",
+  "pressure-test",
+];
 
 /** What stands behind the reasons of the steps. */
 function behind({ step, others }: Advice, story: BikeStory): Pick<Standing, "dates" | "checkOf"> {

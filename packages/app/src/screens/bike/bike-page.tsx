@@ -25,6 +25,13 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
   const governs = useAnswer("governs", { bike });
   const fitted = useAnswer("fitted", { bike });
   const bench = useBench();
+  if (advice !== null && !advice.ok && advice.reason === "no-such-bike") {
+    return (
+      <Screen title={words.noBike} back={{ to: "/", words: words.bikes }}>
+        <p>{words.noSuch}</p>
+      </Screen>
+    );
+  }
   const there = standing?.ok ? standing.value : null;
   const air = there?.air.noted ? there.air : null;
   const links = [
@@ -51,7 +58,9 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
       bar={<BikeBar bike={bike} />}
       wide
     >
-      {advice !== null && !advice.ok && <p>{advice.detail}</p>}
+      {advice !== null && !advice.ok && (
+        <p>{advice.reason === "bike-not-described" ? words.notDescribed : advice.detail}</p>
+      )}
       <div class="columns">
         <div class="column">
           {advice?.ok && (
@@ -62,7 +71,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
                 governs={governs?.ok ? governs.value.stretches : null}
               />
               {there && <MixtureWords standing={there} twoSided={advice.value.twoSided} />}
-              <Suspects suspects={advice.value.suspects} />
+              {there && there.told > 0 && <Suspects suspects={advice.value.suspects} />}
               <NextBlock bike={bike} step={advice.value.step} />
               {!advice.value.settled && <p class="quiet small">{words.rough}</p>}
             </>

@@ -59,7 +59,7 @@ function Sentences({
   readonly words: Words["bike"];
 }) {
   const where = (some: readonly MixtureStretch[]) =>
-    some.map(({ from, to }) => words.stretch(from, to)).join(", ");
+    words.both(some.map(({ from, to }) => words.stretch(from, to)));
   return (
     <>
       {ORDER.flatMap((leaning) => {

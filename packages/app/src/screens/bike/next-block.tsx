@@ -1,6 +1,7 @@
 import type { Step } from "@jetwright/core";
 import { Link } from "wouter-preact";
 import { useWords } from "../../words/use-words.ts";
+import { tellsSureness } from "../step/sureness.ts";
 import { bikeAddress } from "./bike-bar.tsx";
 
 /** The one loud thing on the page: what to do next. */
@@ -13,7 +14,7 @@ export function NextBlock({ bike, step }: { readonly bike: string; readonly step
       <span class="quiet small">{words.nextIn(step.minutes)}</span>
       <h2>{step.title}</h2>
       <p>{why.length > 0 ? `${why.join(". ")}.` : step.expect}</p>
-      {!stop && <span class="quiet small">{words.sure(step.sure.words)}</span>}
+      {tellsSureness(step) && <span class="quiet small">{words.sure(step.sure.words)}</span>}
       <Link class="button" href={bikeAddress(bike, "next")}>
         {words.showMe}
       </Link>

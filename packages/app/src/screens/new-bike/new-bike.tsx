@@ -36,6 +36,12 @@ export function NewBike() {
     if (!made.ok) {
       setFaults(made.faults);
       say(made.faults.strokes ?? own.look);
+      // The first wrong field takes the focus once it is drawn as wrong.
+      setTimeout(() => {
+        const first = document.querySelector<HTMLElement>('[aria-invalid="true"]');
+        if (made.faults.strokes !== undefined) window.scrollTo(0, 0);
+        else first?.focus();
+      });
       return;
     }
     setBusy(true);

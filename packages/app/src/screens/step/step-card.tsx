@@ -6,6 +6,7 @@ import { usePreferences } from "../../preferences/use-preferences.ts";
 import { Cautions } from "../../ui/cautions.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
+import { tellsSureness } from "./sureness.ts";
 
 interface StepCardProps {
   readonly bike: string;
@@ -22,6 +23,8 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
   const [preferences] = usePreferences();
   const names = useWords().fitted.part;
   const stop = step.kind === "stop";
+  // A ride says with its notes how far the throttle may go.
+  const saidInNotes = step.kind === "ride" && step.topThrottle !== "free" && step.notes.length > 0;
   const toBuy = step.changes.filter(({ inDrawer }) => !inDrawer);
   return (
     <div class="card">
@@ -35,7 +38,22 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
             {names[part]} {size}: {words.toBuy}
           </p>
         ))}
-        {!stop && <p class="quiet small">{words.sure(step.sure.words)}</p>}
+        {step.why.length === 0 ? (
+          !stop && <p>{words.whyNone}</p>
+        ) : (
+          <ul aria-label={words.why}>
+            {step.why.map(({ record, text }) => {
+              const at = standing.dates[record];
+              return (
+                <li key={`${record} ${text}`}>
+                  {at === undefined ? text : words.reason(text, dayText(at, preferences))}
+                </li>
+              );
+            })}
+          </ul>
+        )}
+        {!stop && <p>{step.expect}</p>}
+        {tellsSureness(step) && <p class="quiet small">{words.sure(step.sure.words)}</p>}
         {to !== null && (
           <Link class="button" href={to} onClick={onFollow}>
             {words.go[step.kind]}
@@ -43,23 +61,6 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
         )}
       </section>
       <Cautions ids={step.cautions.slice(0, stop ? undefined : 2)} />
-      <section>
-        <h3>{words.why}</h3>
-        {step.why.length === 0 ? (
-          <p>{words.whyNone}</p>
-        ) : (
-          <ul>
-            {step.why.map(({ record, text }) => {
-              const at = standing.dates[record];
-              return (
-                <li key={`${record} ${text}`}>
-                  {at === undefined ? text : words.reason(dayText(at, preferences), text)}
-                </li>
-              );
-            })}
-          </ul>
-        )}
-      </section>
       {step.how.length > 0 && (
         <section>
           <h3>{words.how}</h3>
@@ -73,22 +74,19 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
       {stop && standing.looks.length > 0 && (
         <section>
           <h3>{words.whatChecked}</h3>
-          <ul class="rows">
-            {standing.looks.map(({ id, words: what }) => (
-              <li key={id}>
-                <Link class="row" href={bikeAddress(bike, `check/${id}`)} onClick={onFollow}>
-                  <span>{what}</span>
-                  <span aria-hidden="true">→</span>
-                </Link>
-              </li>
-            ))}
-          </ul>
+          <Looks bike={bike} looks={standing.looks.filter(({ first }) => first)} onFollow={onFollow} />
+          <details>
+            <summary>{words.otherLooks}</summary>
+            <Looks bike={bike} looks={standing.looks.filter(({ first }) => !first)} onFollow={onFollow} />
+          </details>
         </section>
       )}
-      <section>
-        <h3>{words.expect}</h3>
-        <p>{step.expect}</p>
-      </section>
+      {stop && (
+        <section>
+          <h3>{words.expect}</h3>
+          <p>{step.expect}</p>
+        </section>
+      )}
       <section>
         <h3>{words.wrongIf}</h3>
         <p>{step.wrongIf}</p>
@@ -100,16 +98,17 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
       {!stop && (
         <section>
           <h3>{words.topLabel}</h3>
-          <p class={step.topThrottle === "free" ? undefined : "warn"}>{words.top[step.topThrottle]}</p>
+          {!saidInNotes && (
+            <p class={step.topThrottle === "free" ? undefined : "warn"}>{words.top[step.topThrottle]}</p>
+          )}
+          {step.notes.map((note) => (
+            <p key={note} class={saidInNotes ? "warn" : undefined}>
+              {note}
+            </p>
+          ))}
         </section>
       )}
-      {step.notes.length > 0 && (
-        <ul class="stack">
-          {step.notes.map((note) => (
-            <li key={note}>{note}</li>
-          ))}
-        </ul>
-      )}
+      {stop && step.notes.map((note) => <p key={note}>{note}</p>)}
       {step.tools.length > 0 && (
         <section>
           <h3>{words.tools}</h3>
@@ -118,5 +117,27 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
       )}
       {!stop && <Cautions ids={step.cautions.slice(2)} />}
     </div>
+  );
+}
+
+interface LooksProps {
+  readonly bike: string;
+  readonly looks: Standing["looks"];
+  readonly onFollow: () => void;
+}
+
+/** Checks whose result answers a stop. */
+function Looks({ bike, looks, onFollow }: LooksProps) {
+  return (
+    <ul class="rows">
+      {looks.map(({ id, words }) => (
+        <li key={id}>
+          <Link class="row" href={bikeAddress(bike, `check/${id}`)} onClick={onFollow}>
+            <span>{words}</span>
+            <span aria-hidden="true">→</span>
+          </Link>
+        </li>
+      ))}
+    </ul>
   );
 }

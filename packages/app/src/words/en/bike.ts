@@ -15,7 +15,11 @@ export const bike = {
   bar: { label: "This bike", ridden: "Ridden", next: "Next step", fitted: "Fitted" },
   aside: (ride: number, temperature: string, height: string | null) =>
     [ride === 0 ? "not ridden yet" : `ride ${ride}`, temperature, height].filter(Boolean).join(" · "),
-  noSuch: "There is no such bike on this device.",
+  noBike: "No such bike",
+  noSuch:
+    "No record on this device is about it. It may stand on another phone: bring its copy in under More, Backup.",
+  notDescribed:
+    "Nobody has said what engine this bike has. Say it under The bike itself, and the advice begins.",
   picture: "Mixture now",
   pictureRow: (opening: string) =>
     opening === "closed" || opening === "full" ? opening : `${opening} throttle`,
@@ -24,6 +28,10 @@ export const bike = {
   doubt: "give or take",
   percent: (x: number) => `${Math.abs(Math.round(x))} %`,
   stretch,
+  both: (stretches: readonly string[]) =>
+    stretches.length < 2
+      ? stretches.join("")
+      : `${stretches.slice(0, -1).join(", ")} and ${stretches.at(-1)}`,
   leans: (leaning: Leaning, sure: boolean) =>
     leaning === "rich" ? (sure ? "Rich" : "Looks rich") : sure ? "Lean" : "Looks lean",
   rightIs: "Right",

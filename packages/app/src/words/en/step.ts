@@ -4,7 +4,7 @@ export const step = {
   stopTitle: "Stop",
   why: "Why",
   whyNone: "Nothing that was told speaks for it yet: it is the cheapest way to learn more.",
-  reason: (day: string, text: string) => `${text} (${day})`,
+  reason: (text: string, day: string) => `${text} (${day})`,
   how: "How",
   expect: "What to expect",
   wrongIf: "It was wrong if",
@@ -50,4 +50,5 @@ export const step = {
   back: "Best step",
   noted: "Not followed: noted.",
   whatChecked: "What did you look at?",
+  otherLooks: "Something else",
 };
