@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import type { AnyKind } from "./kind.ts";
 import { KINDS } from "./kinds/all.ts";
 import { SAFE_ID } from "./kinds/shapes.ts";

@@ -1,4 +1,4 @@
-import type * as z from "zod";
+import type * as z from "zod/mini";
 import type { JsonObject } from "./json.ts";
 import type { Flaw } from "./problem.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -14,7 +14,7 @@ export interface Settled<Body> {
 }
 
 /** One kind of record: its name, newest version, the shape of its body and how older bodies are read. */
-export interface KindOf<Name extends string, Schema extends z.ZodType> {
+export interface KindOf<Name extends string, Schema extends z.ZodMiniType> {
   readonly kind: Name;
   readonly v: number;
   /** Whether the record names a bike: it must, it may, or it makes no sense. */
@@ -27,7 +27,7 @@ export interface KindOf<Name extends string, Schema extends z.ZodType> {
 }
 
 /** Keeps a kind's name and body types while checking its form. */
-export const defineKind = <const Name extends string, Schema extends z.ZodType>(
+export const defineKind = <const Name extends string, Schema extends z.ZodMiniType>(
   kind: KindOf<Name, Schema>,
 ): KindOf<Name, Schema> => kind;
 

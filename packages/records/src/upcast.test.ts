@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import * as z from "zod";
+import * as z from "zod/mini";
 import { type AnyKind, defineKind } from "./kind.ts";
 import { readRecord } from "./read-record.ts";
 import { upcast } from "./upcast.ts";

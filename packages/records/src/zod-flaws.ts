@@ -1,4 +1,4 @@
-import type * as z from "zod";
+import type * as z from "zod/mini";
 import { didYouMean } from "./closest-words.ts";
 import { isJsonObject } from "./json.ts";
 import { type Flaw, flaw, joinPath } from "./problem.ts";

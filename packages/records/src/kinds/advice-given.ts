@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { longText, opening } from "./shapes.ts";
 
@@ -9,17 +9,22 @@ export const adviceGiven = defineKind({
   bike: "needed",
   upcasters: {},
   body: z.looseObject({
-    words: longText.describe("The advice as it was shown"),
-    step: z.looseObject({ kind: z.string().max(100) }).optional(),
-    belief: z
-      .looseObject({
-        mixture: z
-          .array(z.looseObject({ opening, errorPercent: z.number(), sdPercent: z.number().min(0) }))
-          .max(100)
-          .optional(),
-        faults: z.record(z.string().max(100), z.number().min(0).max(1)).optional(),
-      })
-      .optional(),
-    followed: z.boolean().optional(),
+    words: longText.check(z.describe("The advice as it was shown")),
+    step: z.optional(z.looseObject({ kind: z.string().check(z.maxLength(100)) })),
+    belief: z.optional(
+      z.looseObject({
+        mixture: z.optional(
+          z
+            .array(
+              z.looseObject({ opening, errorPercent: z.number(), sdPercent: z.number().check(z.gte(0)) }),
+            )
+            .check(z.maxLength(100)),
+        ),
+        faults: z.optional(
+          z.record(z.string().check(z.maxLength(100)), z.number().check(z.gte(0), z.lte(1))),
+        ),
+      }),
+    ),
+    followed: z.optional(z.boolean()),
   }),
 });

@@ -1,4 +1,4 @@
-import type * as z from "zod";
+import type * as z from "zod/mini";
 import type { AnyKind } from "../kind.ts";
 import { adviceGiven } from "./advice-given.ts";
 import { airMeasured } from "./air-measured.ts";

@@ -1,8 +1,8 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { heightM, longText, numbering, shortText } from "./shapes.ts";
 
-const sideMm = z.number().min(5).max(70);
+const sideMm = z.number().check(z.gte(5), z.lte(70));
 
 const bore = z.discriminatedUnion("shape", [
   z.looseObject({ shape: z.literal("round"), diameterMm: sideMm }),
@@ -17,37 +17,39 @@ export const bikeDescribed = defineKind({
   bike: "needed",
   upcasters: {},
   body: z.looseObject({
-    name: shortText.optional(),
-    engine: z
-      .looseObject({
+    name: z.optional(shortText),
+    engine: z.optional(
+      z.looseObject({
         strokes: z.union([z.literal(2), z.literal(4)]),
-        displacementCc: z.number().gt(0).max(3000).optional(),
-        boreMm: z.number().gt(0).max(200).optional(),
-        acceleratorPump: z.boolean().optional(),
-      })
-      .optional(),
-    carburetor: z
-      .looseObject({
-        maker: shortText.optional(),
-        bore: bore.optional(),
+        displacementCc: z.optional(z.number().check(z.gt(0), z.lte(3000))),
+        boreMm: z.optional(z.number().check(z.gt(0), z.lte(200))),
+        acceleratorPump: z.optional(z.boolean()),
+      }),
+    ),
+    carburetor: z.optional(
+      z.looseObject({
+        maker: z.optional(shortText),
+        bore: z.optional(bore),
         screw: z
-          .enum(["air", "fuel", "unknown"])
-          .optional()
-          .describe("Air screw: on the filter side, out is leaner. Fuel screw: engine side, out is richer"),
-        nozzle: z.enum(["primary", "bleed", "unknown"]).optional(),
+          .optional(z.enum(["air", "fuel", "unknown"]))
+          .check(
+            z.describe(
+              "Air screw: on the filter side, out is leaner. Fuel screw: engine side, out is richer",
+            ),
+          ),
+        nozzle: z.optional(z.enum(["primary", "bleed", "unknown"])),
         seatToJetMm: z
-          .number()
-          .min(0)
-          .max(120)
-          .optional()
-          .describe("From the clip's seat in the slide to the top of the needle jet, throttle closed"),
-        idleLiftMm: z.number().min(0).max(20).optional(),
-        bowlVent: z.enum(["free air", "airbox"]).optional(),
-        jetNumbering: numbering.optional(),
-      })
-      .optional(),
-    use: shortText.optional(),
-    place: z.looseObject({ name: shortText.optional(), heightM: heightM.optional() }).optional(),
-    notes: longText.optional(),
+          .optional(z.number().check(z.gte(0), z.lte(120)))
+          .check(
+            z.describe("From the clip's seat in the slide to the top of the needle jet, throttle closed"),
+          ),
+        idleLiftMm: z.optional(z.number().check(z.gte(0), z.lte(20))),
+        bowlVent: z.optional(z.enum(["free air", "airbox"])),
+        jetNumbering: z.optional(numbering),
+      }),
+    ),
+    use: z.optional(shortText),
+    place: z.optional(z.looseObject({ name: z.optional(shortText), heightM: z.optional(heightM) })),
+    notes: z.optional(longText),
   }),
 });

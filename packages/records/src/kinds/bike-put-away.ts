@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { longText } from "./shapes.ts";
 
@@ -8,5 +8,5 @@ export const bikePutAway = defineKind({
   v: 1,
   bike: "needed",
   upcasters: {},
-  body: z.looseObject({ away: z.boolean().optional(), why: longText.optional() }),
+  body: z.looseObject({ away: z.optional(z.boolean()), why: z.optional(longText) }),
 });

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { didYouMean } from "../closest-words.ts";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
@@ -11,14 +11,12 @@ export const checkDone = defineKind({
   bike: "needed",
   upcasters: {},
   body: z.looseObject({
-    check: z.string().max(100).describe("Id of a check of the catalogue"),
+    check: z.string().check(z.maxLength(100), z.describe("Id of a check of the catalogue")),
     found: z.enum(["sound", "faulty", "mended"]),
     fault: z
-      .string()
-      .max(100)
-      .optional()
-      .describe("The fault found or mended, where the check can find several"),
-    words: longText.optional(),
+      .optional(z.string().check(z.maxLength(100)))
+      .check(z.describe("The fault found or mended, where the check can find several")),
+    words: z.optional(longText),
   }),
   settle: (done, words) => {
     if (words.checks !== null && !words.checks.has(done.check)) {

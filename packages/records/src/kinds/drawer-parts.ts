@@ -1,8 +1,8 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { cutawayMm, jetFields, longText, needleFields, needleJetBoreMm } from "./shapes.ts";
 
-const count = z.int().min(0).max(10_000);
+const count = z.int().check(z.gte(0), z.lte(10_000));
 
 const drawerPart = z.discriminatedUnion("part", [
   z.looseObject({ part: z.literal("main"), ...jetFields, count }),
@@ -13,8 +13,8 @@ const drawerPart = z.discriminatedUnion("part", [
 ]);
 
 const body = z.looseObject({
-  parts: z.array(drawerPart).min(1).max(1000),
-  words: longText.optional(),
+  parts: z.array(drawerPart).check(z.minLength(1), z.maxLength(1000)),
+  words: z.optional(longText),
 });
 
 export type DrawerPart = z.infer<typeof drawerPart>;

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { longText, shortText } from "./shapes.ts";
 
@@ -8,5 +8,5 @@ export const engineChanged = defineKind({
   v: 1,
   bike: "needed",
   upcasters: {},
-  body: z.looseObject({ what: shortText.min(1), words: longText.optional() }),
+  body: z.looseObject({ what: shortText.check(z.minLength(1)), words: z.optional(longText) }),
 });

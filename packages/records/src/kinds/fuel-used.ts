@@ -1,18 +1,22 @@
 import { oilPerFuel, readOil } from "@jetwright/core";
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
 import { shortText, temperatureC } from "./shapes.ts";
 
-const percent = z.number().min(0).max(100);
+const percent = z.number().check(z.gte(0), z.lte(100));
 
 const oil = z.union([
-  shortText.describe('As people write it: "40:1", "20 ml/l", "2 % of fuel", "none"'),
+  shortText.check(z.describe('As people write it: "40:1", "20 ml/l", "2 % of fuel", "none"')),
   z.looseObject({
-    ratio: z.number().min(5).max(500).describe("Parts of petrol to one part of oil: 40 for 40:1"),
+    ratio: z
+      .number()
+      .check(z.gte(5), z.lte(500), z.describe("Parts of petrol to one part of oil: 40 for 40:1")),
   }),
-  z.looseObject({ percentOfFuel: z.number().gt(0).max(20).describe("Oil over petrol: 2.5 is 40:1") }),
-  z.looseObject({ percentOfMix: z.number().gt(0).max(20).describe("Oil over the whole mix") }),
+  z.looseObject({
+    percentOfFuel: z.number().check(z.gt(0), z.lte(20), z.describe("Oil over petrol: 2.5 is 40:1")),
+  }),
+  z.looseObject({ percentOfMix: z.number().check(z.gt(0), z.lte(20), z.describe("Oil over the whole mix")) }),
 ]);
 
 export type OilSaid = z.infer<typeof oil>;
@@ -37,12 +41,18 @@ export const fuelUsed = defineKind({
   bike: "allowed",
   upcasters: {},
   body: z.looseObject({
-    ethanolPercent: percent.optional().describe("Share by volume of the fuel without oil: 10 for E10"),
-    alkylatePercent: percent.optional().describe("Alkylate petrol, share by volume of the fuel without oil"),
-    oil: oil.optional(),
-    petrolDensityKgPerM3: z.number().min(600).max(900).optional().describe("Of the petrol part at 15 °C"),
-    temperatureC: temperatureC.optional().describe("Of the fuel in the tank"),
-    name: shortText.optional(),
+    ethanolPercent: z
+      .optional(percent)
+      .check(z.describe("Share by volume of the fuel without oil: 10 for E10")),
+    alkylatePercent: z
+      .optional(percent)
+      .check(z.describe("Alkylate petrol, share by volume of the fuel without oil")),
+    oil: z.optional(oil),
+    petrolDensityKgPerM3: z
+      .optional(z.number().check(z.gte(600), z.lte(900)))
+      .check(z.describe("Of the petrol part at 15 °C")),
+    temperatureC: z.optional(temperatureC).check(z.describe("Of the fuel in the tank")),
+    name: z.optional(shortText),
   }),
   settle: (fuel) => {
     if (fuel.oil === undefined) return { body: fuel, flaws: [] };

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { longText } from "./shapes.ts";
 
@@ -8,5 +8,5 @@ export const knownGoodMarked = defineKind({
   v: 1,
   bike: "needed",
   upcasters: {},
-  body: z.looseObject({ words: longText.optional() }),
+  body: z.looseObject({ words: z.optional(longText) }),
 });

@@ -1,7 +1,7 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 
-const minutes = z.number().gt(0).max(600).optional();
+const minutes = z.optional(z.number().check(z.gt(0), z.lte(600)));
 
 /** Minutes a change takes here, by part. Without a bike it holds for all that have no figure of their own. */
 export const labourNoted = defineKind({

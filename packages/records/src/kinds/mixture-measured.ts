@@ -1,24 +1,27 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
 import { longText, opening } from "./shapes.ts";
 
-const lambda = z.number().min(0.4).max(2);
+const lambda = z.number().check(z.gte(0.4), z.lte(2));
 
 const body = z.looseObject({
   readings: z
     .array(
       z.looseObject({
         opening,
-        errorPercent: z.number().min(-70).max(200).optional().describe("Above 0 rich, below 0 lean"),
-        lambda: lambda.optional(),
-        wantedLambda: lambda.optional(),
-        sdPercent: z.number().gt(0).max(100).optional().describe("One standard deviation; 5 when left out"),
+        errorPercent: z
+          .optional(z.number().check(z.gte(-70), z.lte(200)))
+          .check(z.describe("Above 0 rich, below 0 lean")),
+        lambda: z.optional(lambda),
+        wantedLambda: z.optional(lambda),
+        sdPercent: z
+          .optional(z.number().check(z.gt(0), z.lte(100)))
+          .check(z.describe("One standard deviation; 5 when left out")),
       }),
     )
-    .min(1)
-    .max(1000),
-  instrument: longText.optional(),
+    .check(z.minLength(1), z.maxLength(1000)),
+  instrument: z.optional(longText),
 });
 
 /** Mixture read by an instrument, such as a lambda probe, at known openings. */

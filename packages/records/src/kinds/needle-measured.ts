@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { longText, shortText } from "./shapes.ts";
 
@@ -9,22 +9,26 @@ export const needleMeasured = defineKind({
   bike: "allowed",
   upcasters: {},
   body: z.looseObject({
-    marks: shortText
-      .min(1)
-      .describe('Whatever is stamped on it; a name of your own, such as "bare 1", if nothing'),
-    grooves: z.int().min(1).max(12).optional(),
-    groovePitchMm: z.number().gt(0).max(5).optional(),
+    marks: shortText.check(
+      z.minLength(1),
+      z.describe('Whatever is stamped on it; a name of your own, such as "bare 1", if nothing'),
+    ),
+    grooves: z.optional(z.int().check(z.gte(1), z.lte(12))),
+    groovePitchMm: z.optional(z.number().check(z.gt(0), z.lte(5))),
     points: z
       .array(
         z.looseObject({
-          belowTopGrooveMm: z.number().min(0).max(100),
-          diameterMm: z.number().min(0.1).max(6),
+          belowTopGrooveMm: z.number().check(z.gte(0), z.lte(100)),
+          diameterMm: z.number().check(z.gte(0.1), z.lte(6)),
         }),
       )
-      .min(2)
-      .max(200),
-    diameterSdMm: z.number().gt(0).max(0.5).optional().describe("One standard deviation of one reading"),
-    distanceSdMm: z.number().min(0).max(5).optional().describe("One standard deviation of one distance"),
-    words: longText.optional(),
+      .check(z.minLength(2), z.maxLength(200)),
+    diameterSdMm: z
+      .optional(z.number().check(z.gt(0), z.lte(0.5)))
+      .check(z.describe("One standard deviation of one reading")),
+    distanceSdMm: z
+      .optional(z.number().check(z.gte(0), z.lte(5)))
+      .check(z.describe("One standard deviation of one distance")),
+    words: z.optional(longText),
   }),
 });

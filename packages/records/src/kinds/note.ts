@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { longText, sha256 } from "./shapes.ts";
 
@@ -17,5 +17,5 @@ export const photo = defineKind({
   v: 1,
   bike: "allowed",
   upcasters: {},
-  body: z.looseObject({ hash: sha256, of: longText.optional() }),
+  body: z.looseObject({ hash: sha256, of: z.optional(longText) }),
 });

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 
 /** How the person wants to work. Without a bike it holds for all that have none of their own. */
@@ -7,5 +7,5 @@ export const preferenceSet = defineKind({
   v: 1,
   bike: "allowed",
   upcasters: {},
-  body: z.looseObject({ oneChangeAtATime: z.boolean().optional() }),
+  body: z.looseObject({ oneChangeAtATime: z.optional(z.boolean()) }),
 });

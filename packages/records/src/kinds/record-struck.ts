@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { idText, longText } from "./shapes.ts";
 
@@ -9,7 +9,7 @@ export const recordStruck = defineKind({
   bike: "allowed",
   upcasters: {},
   body: z.looseObject({
-    record: idText.describe("Id of the record that no longer counts"),
-    why: longText.optional(),
+    record: idText.check(z.describe("Id of the record that no longer counts")),
+    why: z.optional(longText),
   }),
 });

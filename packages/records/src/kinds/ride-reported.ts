@@ -1,33 +1,37 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { didYouMean } from "../closest-words.ts";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
 import { idText, longText, opening } from "./shapes.ts";
 
 const body = z.looseObject({
-  warm: z.boolean().optional().describe("False: the engine was not fully warm. Taken as true when left out"),
-  reports: z
-    .array(
-      z.looseObject({
-        sign: z.string().max(100).describe("Id of a sign of the catalogue"),
-        opening: opening.optional(),
-        seen: z.boolean().optional().describe("False: looked for and not there. Taken as true when left out"),
-      }),
-    )
-    .max(500)
-    .optional(),
-  against: z
-    .looseObject({
-      record: idText
-        .optional()
-        .describe("Id of the setup or ride it is compared with; the previous setup when left out"),
+  warm: z
+    .optional(z.boolean())
+    .check(z.describe("False: the engine was not fully warm. Taken as true when left out")),
+  reports: z.optional(
+    z
+      .array(
+        z.looseObject({
+          sign: z.string().check(z.maxLength(100), z.describe("Id of a sign of the catalogue")),
+          opening: z.optional(opening),
+          seen: z
+            .optional(z.boolean())
+            .check(z.describe("False: looked for and not there. Taken as true when left out")),
+        }),
+      )
+      .check(z.maxLength(500)),
+  ),
+  against: z.optional(
+    z.looseObject({
+      record: z
+        .optional(idText)
+        .check(z.describe("Id of the setup or ride it is compared with; the previous setup when left out")),
       felt: z
         .array(z.looseObject({ opening, felt: z.enum(["better", "same", "worse"]) }))
-        .min(1)
-        .max(100),
-    })
-    .optional(),
-  words: longText.optional().describe("The rider's own words"),
+        .check(z.minLength(1), z.maxLength(100)),
+    }),
+  ),
+  words: z.optional(longText).check(z.describe("The rider's own words")),
 });
 
 /** How the bike ran: signs seen, signs looked for and not seen, and how it felt against another setup. */

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
 import {
@@ -15,7 +15,7 @@ import {
 
 const unknownWord = z.literal("unknown");
 const part = <Fields extends z.core.$ZodLooseShape>(fields: Fields) =>
-  z.union([unknownWord, z.looseObject({ ...fields, how: how.optional() })]).optional();
+  z.optional(z.union([unknownWord, z.looseObject({ ...fields, how: z.optional(how) })]));
 
 const body = z.looseObject({
   main: part(jetFields),
@@ -26,16 +26,21 @@ const body = z.looseObject({
   slide: part({ cutawayMm }),
   screw: part({ turnsOut }),
   fuelLevel: part({
-    liftMm: z.number().min(-10).max(60).describe("From the fuel up to the top of the needle jet"),
+    liftMm: z
+      .number()
+      .check(z.gte(-10), z.lte(60), z.describe("From the fuel up to the top of the needle jet")),
   }),
   mainAirJet: part(jetFields),
   pilotAirJet: part(jetFields),
   asFound: z
-    .boolean()
-    .optional()
-    .describe("True: nothing was changed, these parts were found fitted, so they were there before as well"),
-  why: longText.optional(),
-  replaces: idText.optional().describe("Id of the record of the setup it replaces"),
+    .optional(z.boolean())
+    .check(
+      z.describe(
+        "True: nothing was changed, these parts were found fitted, so they were there before as well",
+      ),
+    ),
+  why: z.optional(longText),
+  replaces: z.optional(idText).check(z.describe("Id of the record of the setup it replaces")),
 });
 
 export const FITTED_PARTS = [

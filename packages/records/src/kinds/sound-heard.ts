@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { longText, sha256 } from "./shapes.ts";
 
@@ -9,8 +9,8 @@ export const soundHeard = defineKind({
   bike: "needed",
   upcasters: {},
   body: z.looseObject({
-    figures: z.record(z.string().max(100), z.number()),
-    clip: sha256.optional(),
-    words: longText.optional(),
+    figures: z.record(z.string().check(z.maxLength(100)), z.number()),
+    clip: z.optional(sha256),
+    words: z.optional(longText),
   }),
 });

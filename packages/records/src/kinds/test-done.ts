@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { didYouMean } from "../closest-words.ts";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
@@ -11,11 +11,11 @@ export const testDone = defineKind({
   bike: "needed",
   upcasters: {},
   body: z.looseObject({
-    test: z.string().max(100).describe("Id of a test of the catalogue"),
-    opening: opening.optional(),
-    outcome: z.string().max(100).describe("Id of one of its outcomes"),
-    numbers: z.record(z.string().max(100), z.number()).optional(),
-    words: longText.optional(),
+    test: z.string().check(z.maxLength(100), z.describe("Id of a test of the catalogue")),
+    opening: z.optional(opening),
+    outcome: z.string().check(z.maxLength(100), z.describe("Id of one of its outcomes")),
+    numbers: z.optional(z.record(z.string().check(z.maxLength(100)), z.number())),
+    words: z.optional(longText),
   }),
   settle: (done, words) => {
     if (words.tests === null) return { body: done, flaws: [] };
