@@ -11,8 +11,9 @@ export function Ready({ draft }: { readonly draft: ChangeDraft }) {
     : opensBody(draft)
       ? words.usualTools.slice(0, 2)
       : words.usualTools.slice(1, 2);
+  // What the ticks below ask for is not said twice.
   const cautions = opensBody(draft)
-    ? ["makers-manual", "fuel-off-first", "petrol-vapour", "battery", "hot-parts"]
+    ? ["makers-manual", "petrol-vapour", "hot-parts", "eyes-and-skin"]
     : ["makers-manual", "fumes", "hot-parts"];
   return (
     <>
