@@ -1,3 +1,4 @@
+import { useEffect, useState } from "preact/hooks";
 import { canShareText, copyToClipboard, shareText } from "../carry/hand-over.ts";
 import { useWords } from "../words/use-words.ts";
 import { TextField } from "./text-field.tsx";
@@ -10,21 +11,23 @@ interface SendTextProps {
   readonly text: string;
 }
 
-/** A block of text with the ways to send it: copy, and share where the device can. */
+/** A block of text that can be changed before it goes out, with the ways to send it: copy, and share where the device can. */
 export function SendText({ label, title, text }: SendTextProps) {
   const words = useWords().ask;
-  const copy = async () => say((await copyToClipboard(text)) ? words.copied : words.notCopied);
+  const [shown, setShown] = useState(text);
+  useEffect(() => setShown(text), [text]);
+  const copy = async () => say((await copyToClipboard(shown)) ? words.copied : words.notCopied);
   return (
     <div class="stack">
       <button type="button" class="button main" onClick={() => void copy()}>
         {words.copy}
       </button>
       {canShareText() && (
-        <button type="button" class="button" onClick={() => void shareText(title, text)}>
+        <button type="button" class="button" onClick={() => void shareText(title, shown)}>
           {words.share}
         </button>
       )}
-      <TextField label={label} value={text} onInput={() => undefined} lines={14} />
+      <TextField label={label} value={shown} onInput={setShown} lines={14} />
     </div>
   );
 }

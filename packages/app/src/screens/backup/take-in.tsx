@@ -1,4 +1,5 @@
 import { useRef, useState } from "preact/hooks";
+import { Link } from "wouter-preact";
 import { saveFile } from "../../carry/hand-over.ts";
 import { useShop } from "../../store/shop.ts";
 import { say } from "../../ui/toast.tsx";
@@ -80,6 +81,9 @@ export function TakeIn() {
               }}
             />
           </label>
+          <Link class="row" href="/take">
+            {words.fromLink} →
+          </Link>
         </>
       )}
       {phase.is === "reading" && (

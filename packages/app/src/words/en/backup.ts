@@ -21,6 +21,7 @@ export const backup = {
   take: "Take a copy in",
   takeHint: "A .jsonl file from a copy or from another phone. Nothing here is overwritten.",
   choose: "Choose a file",
+  fromLink: "A setup that came as a link",
   reading: (percent: number) => `Reading: ${percent} %`,
   keeping: (done: number, all: number) => `Keeping: ${done} of ${all}`,
   stop: "Stop",

@@ -115,6 +115,25 @@ describe("the small chart", () => {
     expect(cells[5]![5]!.asIs).toBe(false);
   });
 
+  test("names no main jet where none can do it: with an untapered needle the main hardly counts", () => {
+    const { needle } = base.setup;
+    const straight = {
+      ...needle.part!,
+      profile: { straightDiameter: 0.00252 as Metre, tapers: [], diameterSd: 1e-6 as Metre },
+    };
+    const stuck = smallChart(
+      { ...base, setup: { ...base.setup, needle: { ...needle, part: straight } } },
+      shopDrawer(demo.shop),
+      units,
+    );
+    if (!stuck.ok) throw new Error(stuck.detail);
+    for (const cell of stuck.value.cells.flat()) {
+      if (cell.main !== null) expect(cell.main).toBeGreaterThanOrEqual(170 * 0.8);
+    }
+    expect(stuck.value.cells[5]![5]).toMatchObject({ asIs: false, main: null });
+    expect(cells[5]![5]!.main).not.toBeNull();
+  });
+
   test("offers jets that are sold or owned and no others", () => {
     const jet = { number: 170, numbering: "bore", maker: "" } as const;
     const empty = { mains: [], pilots: [], needles: [], needleJets: [], slides: [] };

@@ -1,6 +1,7 @@
 import {
   accept,
   altitudeChart,
+  type ChartCell,
   type Drawer,
   fromCelsius,
   fromFahrenheit,
@@ -81,7 +82,7 @@ export function smallChart(base: Situation, drawer: Drawer, units: ChartUnits): 
         const asIs = cell.unchanged.every((x) => x >= LEAN_EDGE && x <= RICH_EDGE);
         return {
           asIs,
-          main: asIs ? (main.part?.number ?? null) : cell.main,
+          main: asIs ? (main.part?.number ?? null) : believable(cell, main.part),
           clip: asIs || cell.clip === clip.part ? null : cell.clip,
           furthest: far * 100,
         };
@@ -89,6 +90,12 @@ export function smallChart(base: Situation, drawer: Drawer, units: ChartUnits): 
     ),
   });
 }
+
+/** Another main jet is no answer where it would have to be a fifth smaller or a quarter larger: the needle is. */
+const believable = ({ exactMain, main }: ChartCell, fitted: Jet | null): number | null =>
+  fitted === null || exactMain === null || exactMain < fitted.number * 0.8 || exactMain > fitted.number * 1.25
+    ? null
+    : main;
 
 /** Main jet numbers that can be had: those in the drawer of this numbering, and the usual steps round the one fitted. */
 export function mainsToHad(fitted: Jet, drawer: Drawer): readonly number[] {
