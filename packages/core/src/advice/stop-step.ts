@@ -20,7 +20,7 @@ interface SeenSign {
 }
 
 /** Every sign noticed, on a ride or as the outcome of a test. */
-function seenSigns(story: BikeCase): readonly SeenSign[] {
+export function seenSigns(story: BikeCase): readonly SeenSign[] {
   const named = [
     ...story.rides.flatMap(({ record, at, reports }) =>
       reports.filter(({ seen }) => seen).map(({ sign }) => ({ record, at, name: sign })),

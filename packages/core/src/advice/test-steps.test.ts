@@ -40,6 +40,14 @@ describe("[A1] tests by what they save for a minute", () => {
   });
 });
 
+test("half a turn against the hang is only tried where a hang was noticed since the last mend", () => {
+  const asked = (given: Partial<BikeCase>) => offered(given).includes("half-turn-for-the-hang");
+  expect(asked({ rides: [ride([saw("hangs-after-closing")])] })).toBe(true);
+  expect(asked({ rides: [ride([saw("runs-only-on-choke")])] })).toBe(false);
+  expect(asked({ rides: [ride([saw("hangs-after-closing")])], freshStartAt: 2 })).toBe(false);
+  expect(asked({})).toBe(false);
+});
+
 describe("an answer once given", () => {
   test("on the parts and air of now, at that place, is not asked for again", () => {
     const first = steps({})[0]!;

@@ -3,13 +3,14 @@ import { stretchCentre } from "../belief/state.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import { type Step, surenessOf } from "./advice.ts";
+import type { BikeCase } from "./case.ts";
 import type { Check, Test } from "./catalogue.ts";
-import { bandOfStretch, noticedNow } from "./complaint.ts";
+import { bandOfStretch, noticedNow, since } from "./complaint.ts";
 import { fits, stretchFor } from "./evidence.ts";
 import { at, lowerFirst, reasonsAt } from "./reasons.ts";
 import { type Candidate, flatShift } from "./search.ts";
 import { situationKey } from "./situation-key.ts";
-import { warnedOfKnock } from "./stop-step.ts";
+import { seenSigns, warnedOfKnock } from "./stop-step.ts";
 import {
   byFault,
   type PossibleOutcome,
@@ -39,6 +40,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
   const shortlist = shortlistOf(weighing.candidates);
   const { trouble: troubled } = noticedNow(weighing);
   const warned = warnedOfKnock(story);
+  const hangs = hungLately(story);
   const faults = byFault(belief);
   const top = topThrottle(belief, present.shift);
   const valued: { test: Test; opening: Opening | null; value: TestValue }[] = [];
@@ -46,6 +48,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
     if (!fits(test.strokes, story.engine.strokes)) continue;
     if (test.screw !== null && test.screw !== story.now.setup.screw.part?.kind) continue;
     if (warned && isRidden(test)) continue;
+    if (test.id === AGAINST_THE_HANG && !hangs) continue;
     if (test.wideOpen && !(top === "free" || (top === "seconds only" && test.minutes < LONG_TEST))) continue;
     const openings = test.openings.length > 0 ? test.openings : [null];
     for (const opening of openings) {
@@ -133,6 +136,13 @@ function testStep(weighing: Weighing, test: Test, opening: Opening | null, value
     notes: isRidden(test) ? topThrottleText(top) : [],
   };
 }
+
+/** The test that times a hang: nothing to time where none was noticed. */
+const AGAINST_THE_HANG = "half-turn-for-the-hang";
+const HANGS: readonly string[] = ["hangs-after-closing", "hangs-only-when-hot", "hang-grows-with-heat"];
+
+const hungLately = (story: BikeCase): boolean =>
+  seenSigns(story).some(({ at: when, sign }) => when > since(story) && HANGS.includes(sign.id));
 
 const isRidden = (test: Test): boolean => test.cautions.includes("test-riding");
 
