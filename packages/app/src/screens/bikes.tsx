@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { Link } from "wouter-preact";
 import { takeExampleShop } from "../store/example-shop.ts";
 import { useAnswer, useShop } from "../store/shop.ts";
+import { CopyReminder } from "../ui/copy-reminder.tsx";
 import { Screen } from "../ui/screen.tsx";
 import { say } from "../ui/toast.tsx";
 import { useWords } from "../words/use-words.ts";
@@ -34,6 +35,7 @@ export function Bikes() {
           </li>
         ))}
       </ul>
+      <CopyReminder />
       {bikes !== null && bikes.length > 0 && (
         <Link class="button" href="/new">
           {words.another}

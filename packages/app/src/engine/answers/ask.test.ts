@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
+import everyKind from "../../../../records/fixtures/version-1/every-kind.jsonl?raw";
 import { askFor } from "./ask.ts";
-import { DEMO, EVERY_KIND, shopOf } from "./test-shop.ts";
+import { DEMO, linesOf, shopOf } from "./test-shop.ts";
+
+const EVERY_KIND = linesOf(everyKind);
 
 describe("the block for a friend", () => {
   const demo = shopOf(DEMO);

@@ -1,8 +1,11 @@
 import { describe, expect, test } from "vitest";
+import everyKind from "../../../../records/fixtures/version-1/every-kind.jsonl?raw";
 import { compared } from "./compared.ts";
 import { historyOf } from "./history.ts";
 import { takeBack } from "./take-back.ts";
-import { DEMO, EVERY_KIND, shopOf } from "./test-shop.ts";
+import { DEMO, linesOf, shopOf } from "./test-shop.ts";
+
+const EVERY_KIND = linesOf(everyKind);
 
 const at = (minute: number): string => `2026-05-01T10:${String(minute).padStart(2, "0")}:00Z`;
 const two = [

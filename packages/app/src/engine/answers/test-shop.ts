@@ -1,5 +1,4 @@
 import demo from "../../../../../demo/shop.jsonl?raw";
-import everyKind from "../../../../records/fixtures/version-1/every-kind.jsonl?raw";
 import { EngineState } from "../state.ts";
 
 // For tests: shops made from lines, and the example shop.
@@ -10,5 +9,6 @@ export function shopOf(lines: readonly (string | object)[]): EngineState {
   return state;
 }
 
-export const DEMO: readonly string[] = demo.trim().split("\n");
-export const EVERY_KIND: readonly string[] = everyKind.trim().split("\n");
+export const linesOf = (text: string): readonly string[] => text.trim().split("\n");
+
+export const DEMO: readonly string[] = linesOf(demo);

@@ -1,10 +1,13 @@
 import { makeRecordId } from "@jetwright/records";
 import { describe, expect, test } from "vitest";
-import { DEMO, EVERY_KIND, shopOf } from "../test-shop.ts";
+import everyKind from "../../../../../records/fixtures/version-1/every-kind.jsonl?raw";
+import { DEMO, linesOf, shopOf } from "../test-shop.ts";
 import { copyDue } from "./copy-due.ts";
 import { copyState } from "./copy-state.ts";
 import { copyText } from "./copy-text.ts";
 import { readPiece } from "./read-piece.ts";
+
+const EVERY_KIND = linesOf(everyKind);
 
 const note = (id: string, text = "x", v = 1) => ({
   id,

@@ -1,8 +1,11 @@
 import { KINDS } from "@jetwright/records";
 import { describe, expect, test } from "vitest";
+import everyKind from "../../../../../records/fixtures/version-1/every-kind.jsonl?raw";
 import { story } from "../../../words/en/story.ts";
-import { DEMO, EVERY_KIND, shopOf } from "../test-shop.ts";
+import { DEMO, linesOf, shopOf } from "../test-shop.ts";
 import { sentenceOf } from "./sentence.ts";
+
+const EVERY_KIND = linesOf(everyKind);
 
 const every = shopOf(EVERY_KIND);
 const byId = new Map(every.entries.map((entry) => [entry.id, entry]));
