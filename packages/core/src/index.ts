@@ -25,6 +25,7 @@ export type { Caution, Check, Test } from "./advice/catalogue.ts";
 export { CAUTIONS, cautionById } from "./advice/cautions.ts";
 export { CHECKS, checkById } from "./advice/checks.ts";
 export type { LeftOut } from "./advice/evidence.ts";
+export { mixtureOver } from "./advice/mixture-over.ts";
 export { nextStep } from "./advice/next-step.ts";
 export { TESTS, testById } from "./advice/tests-on-engine.ts";
 export type { TopThrottle } from "./advice/top-throttle.ts";

@@ -1,5 +1,4 @@
 import { type MixtureReading, openingName } from "@jetwright/core";
-import { scaleLinear, scaleSqrt } from "d3-scale";
 import { area, curveMonotoneX, line } from "d3-shape";
 import { useState } from "preact/hooks";
 import type { Stretch } from "../engine/answers/governs.ts";
@@ -7,6 +6,7 @@ import "../styles/pictures.css";
 import { useWords } from "../words/use-words.ts";
 import { loudest, mixtureScale } from "./mixture-scale.ts";
 import { LIKELY, percentRich } from "./percent.ts";
+import { rootScale, straightScale } from "./scale.ts";
 
 interface MixturePictureProps {
   /** The mixture now, by opening, closed first. */
@@ -30,8 +30,8 @@ export function MixturePicture({ readings, after, governs }: MixturePictureProps
   const [chosen, setChosen] = useState<number | null>(null);
   const { most, ticks } = mixtureScale(readings, after ?? []);
   // The square root gives the first quarter, where three parts take turns, as much room as the rest.
-  const x = scaleSqrt([0, 1], [LEFT, WIDE - RIGHT]);
-  const y = scaleLinear([-most, most], [TOP + PLOT, TOP]).clamp(true);
+  const x = rootScale(1, [LEFT, WIDE - RIGHT]);
+  const y = straightScale([-most, most], [TOP + PLOT, TOP]);
   const onLine = line<MixtureReading>(
     ({ opening }) => x(opening),
     ({ mean }) => y(percentRich(mean)),

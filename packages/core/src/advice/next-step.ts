@@ -79,7 +79,7 @@ export function nextStep(
  * The story with its reference where now can be compared with it. After a change to a part that cannot, such as
  * from a needle nobody measured, the state is held for the setup of now, and what came before is left out. Rule A14.
  */
-function heldForNow(story: BikeCase): BikeCase {
+export function heldForNow(story: BikeCase): BikeCase {
   return shiftBetween(story.reference, story.now).ok ? story : { ...story, reference: story.now };
 }
 

@@ -51,6 +51,7 @@ export const ANSWERS = {
   readPiece: later(() => import("./copy/read-piece.ts").then((m) => m.readPiece)),
   sheet: later(() => import("./sheet/sheet.ts").then((m) => m.sheetOf)),
   starting: later(() => import("./starting.ts").then((m) => m.starting)),
+  trend: later(() => import("./trend.ts").then((m) => m.trendOf)),
   takeBack: later(() => import("./take-back.ts").then((m) => m.takeBack)),
 } as const satisfies Readonly<Record<string, (state: EngineState, given: never) => unknown>>;
 

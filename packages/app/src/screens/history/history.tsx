@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import "../../styles/history.css";
 import type { HistoryLine } from "../../engine/answers/history.ts";
+import { BikeTrend } from "../../pictures/bike-trend.tsx";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
@@ -33,6 +34,7 @@ export function HistoryScreen({ params }: { readonly params: { readonly bike: st
         <div class="columns stack apart">
           <section class="stack">
             <TakeBackCard bike={bike} />
+            <BikeTrend bike={bike} />
             {history.setups.length > 1 && <CompareTwo bike={bike} setups={history.setups} />}
           </section>
           <section class="stack">

@@ -111,4 +111,16 @@ export const pictures = {
     turnOut: "turn it out, against the clock.",
     turnIn: "turn it in, with the clock.",
   },
+  trend: {
+    title: "From ride to ride",
+    label: "Mixture at full, half and an eighth of the throttle, ride by ride",
+    note: "As everything told up to now lets it be seen. A dotted upright: parts were changed before that ride.",
+    few: "Two rides are the least that make a trend.",
+    top: "full",
+    middle: "1/2",
+    bottom: "1/8",
+    ride: (number: number) => `ride ${number}`,
+    changed: "parts changed",
+    column: { ride: "Ride", top: "Full throttle", middle: "Half throttle", bottom: "An eighth" },
+  },
 };
