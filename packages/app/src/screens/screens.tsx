@@ -1,21 +1,14 @@
-import type { ComponentType } from "preact";
-import { lazy, Suspense } from "preact/compat";
 import { Route, Switch } from "wouter-preact";
 import { BikePage } from "./bike/bike-page.tsx";
 import { Bikes } from "./bikes.tsx";
-import { Report } from "./report/report.tsx";
+import { later, type ScreenOf } from "./later.tsx";
 import { StepPage } from "./step/step-page.tsx";
 
 // One line a screen: the address and the file that draws it. The main path comes with the first load; the rest when asked for.
-// biome-ignore lint/suspicious/noExplicitAny: the router hands each screen its own address parts
-type ScreenOf = ComponentType<{ params: any }>;
-const later = (load: () => Promise<ScreenOf>): ScreenOf =>
-  lazy(async () => ({ default: await load() })) as ScreenOf;
-
 export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/", Bikes],
   ["/bike/:bike", BikePage],
-  ["/bike/:bike/report", Report],
+  ["/bike/:bike/report", later(() => import("./report/report.tsx").then((m) => m.Report))],
   [
     "/bike/:bike/test/:test/:opening?",
     later(() => import("./test-card/test-card.tsx").then((m) => m.TestCard)),
@@ -47,15 +40,11 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
 
 export function Screens() {
   return (
-    <Suspense fallback={<p class="screen quiet">…</p>}>
-      <Switch>
-        {ROUTES.map(([path, component]) => (
-          <Route key={path} path={path} component={component} />
-        ))}
-        <Route component={Bikes as ScreenOf} />
-      </Switch>
-    </Suspense>
+    <Switch>
+      {ROUTES.map(([path, component]) => (
+        <Route key={path} path={path} component={component} />
+      ))}
+      <Route component={Bikes as ScreenOf} />
+    </Switch>
   );
 }
-
-export { later };
