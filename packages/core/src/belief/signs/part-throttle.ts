@@ -94,7 +94,7 @@ export const partThrottle = signs([
     faults: { "air-leak": 0.4, compression: 0.4 },
     reliability: "B",
     group: "part-throttle-pull",
-    source: table("S43", "seen: transcript of a two-stroke seminar"),
+    source: table("S43", "seen: a two-stroke seminar, scribd.com 104177378"),
   },
   {
     id: "weaker-lap-by-lap",
@@ -107,7 +107,7 @@ export const partThrottle = signs([
     faults: { cooling: 0.5, "fuel-supply": 0.4 },
     reliability: "B",
     group: "fades-with-time",
-    source: table("S44", "seen: transcript of a two-stroke seminar"),
+    source: table("S44", "seen: a two-stroke seminar, scribd.com 104177378"),
   },
   {
     id: "pings-on-roll-on",

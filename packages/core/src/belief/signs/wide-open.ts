@@ -97,7 +97,7 @@ export const wideOpen = signs([
     faults: { "air-leak": 0.3 },
     reliability: "C",
     group: "full-throttle-note",
-    source: table("S58", "memory; seen: transcript of a two-stroke seminar"),
+    source: table("S58", "memory; seen: a two-stroke seminar, scribd.com 104177378"),
   },
   {
     id: "tearing-note-at-full-throttle",
