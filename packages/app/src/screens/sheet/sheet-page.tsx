@@ -106,7 +106,8 @@ export function SheetPage({ sheet, address }: SheetPageProps) {
           </p>
         )}
       </section>
-      <section class="sheet-wide">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, so the keyboard must reach it */}
+      <section class="sheet-wide" tabIndex={0} aria-label={words.chart}>
         <h3>{words.chart}</h3>
         {sheet.chart.ok ? <ChartTable chart={sheet.chart.value} /> : <p>{words.noChart}</p>}
       </section>
