@@ -48,11 +48,12 @@ export function ScrewPicture({ kind, turns, to }: ScrewPictureProps) {
         </text>
       </svg>
       <figcaption class="stack">
-        {turns !== null && <strong>{words.now(turnsText(turns))}</strong>}
+        {turns !== null && <strong>{words.now(turnsText(turns), turns > 0 && turns <= 1)}</strong>}
         {moves && (
           <strong>
             {words.goesTo(
               turnsText(to),
+              to > 0 && to <= 1,
               turnsText(Math.abs(to - turns)),
               to > turns,
               to > turns === outRicher,

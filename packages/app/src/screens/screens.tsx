@@ -19,6 +19,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/bike/:bike/fitted", later(() => import("./fitted/fitted-page.tsx").then((m) => m.FittedPage))],
   ["/bike/:bike/fitted/:part", later(() => import("./fitted/edit-part.tsx").then((m) => m.EditPart))],
   ["/bike/:bike/describe", later(() => import("./describe/describe.tsx").then((m) => m.Describe))],
+  ["/bike/:bike/carburetor", later(() => import("./carburetor/carburetor.tsx").then((m) => m.Carburetor))],
   ["/bike/:bike/change/:index?", later(() => import("./change/change.tsx").then((m) => m.Change))],
   ["/new", later(() => import("./new-bike/new-bike.tsx").then((m) => m.NewBike))],
   ["/more", later(() => import("./settings.tsx").then((m) => m.Settings))],

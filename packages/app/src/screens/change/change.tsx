@@ -45,7 +45,10 @@ export function Change({ params }: ChangeProps) {
   useEffect(() => {
     if (renew && plan?.ok) setDraft(newDraft(plan.value));
   }, [renew]);
-  const back = { to: bikeAddress(bike, step === null ? "" : `next/${step}`), words: words.back };
+  const back = {
+    to: bikeAddress(bike, step === null ? "" : `next/${step}`),
+    words: step === null ? words.backToBike : words.back,
+  };
   if (plan !== null && !plan.ok) {
     return (
       <Screen title={words.title} back={back}>
@@ -89,7 +92,7 @@ type Wrong = { readonly side: "came" | "went"; readonly field: string; readonly 
 
 function ChangeWork({ bike, step, draft, onChange, back }: ChangeWorkProps) {
   const words = useWords().change;
-  const edit = useWords().fitted.edit;
+  const edit = { ...useWords().fitted.edit, needed: words.needed };
   const shop = useShop();
   const [, go] = useLocation();
   const anatomy = useAnswer("anatomy", { bike, step });

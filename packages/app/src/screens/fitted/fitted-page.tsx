@@ -1,3 +1,4 @@
+import { Link } from "wouter-preact";
 import { dayText } from "../../preferences/day.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
@@ -36,6 +37,16 @@ export function FittedPage({ params }: { readonly params: { readonly bike: strin
       <p>{words.intro}</p>
       {fitted !== null && !fitted.ok && <p>{fitted.detail}</p>}
       {fitted?.ok && <FittedList bike={bike} fitted={fitted.value} all />}
+      {fitted?.ok && (
+        <div class="stack">
+          <Link class="button" href={bikeAddress(bike, "change")}>
+            {words.changeParts}
+          </Link>
+          <Link class="button plain" href={bikeAddress(bike, "carburetor")}>
+            {words.carburetor}
+          </Link>
+        </div>
+      )}
       {before?.ok && (
         <section class="stack">
           <p class="quiet small">

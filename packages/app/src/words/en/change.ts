@@ -3,6 +3,8 @@ type Part = "main" | "pilot" | "needle" | "clip" | "slide" | "screw" | "needleJe
 export const change = {
   title: "Change parts",
   back: "Next step",
+  backToBike: "Bike",
+  needed: "Write down what it is, as far as it can be read.",
   loading: "…",
   part: (part: Part, screw: "air" | "fuel" | null) =>
     ({

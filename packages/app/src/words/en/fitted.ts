@@ -15,6 +15,8 @@ export const fitted = {
   },
   screw: { air: "Air screw", fuel: "Fuel screw" },
   notKnown: "not known",
+  changeParts: "Change parts, step by step",
+  carburetor: "See the carburetor in section",
   how: { measured: "measured", "read by eye": "read by eye", told: "told", unknown: "" },
   takeBack: "Take back the last change",
   takeBackWords: (what: string, day: string) => `${what}, as it was before ${day}.`,

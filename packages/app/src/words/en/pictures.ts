@@ -103,9 +103,9 @@ export const pictures = {
     engine: "engine",
     out: "out",
     in: "in",
-    now: (turns: string) => `Now: ${turns} turns out.`,
-    goesTo: (turns: string, by: string, out: boolean, richer: boolean) =>
-      `Goes to ${turns} turns out: ${by} ${out ? "out" : "in"}, ${richer ? "richer" : "leaner"}.`,
+    now: (turns: string, one: boolean) => `Now: ${turns} ${one ? "turn" : "turns"} out.`,
+    goesTo: (turns: string, one: boolean, by: string, out: boolean, richer: boolean) =>
+      `Goes to ${turns} ${one ? "turn" : "turns"} out: ${by} ${out ? "out" : "in"}, ${richer ? "richer" : "leaner"}.`,
     richer: "richer",
     leaner: "leaner",
     turnOut: "turn it out, against the clock.",
@@ -122,5 +122,13 @@ export const pictures = {
     ride: (number: number) => `ride ${number}`,
     changed: "parts changed",
     column: { ride: "Ride", top: "Full throttle", middle: "Half throttle", bottom: "An eighth" },
+  },
+  carburetor: {
+    title: "Carburetor",
+    now: "As fitted",
+    needle: "Clip",
+    screw: "Screw",
+    leads: "Which part leads where",
+    back: "Fitted",
   },
 };
