@@ -76,6 +76,7 @@ export type { BikeToStart } from "./baseline/bike.ts";
 export type { BikeRefusal } from "./baseline/bike-check.ts";
 export type { KnownGood } from "./baseline/known-good.ts";
 export { STANDARD_AIR, standardFuel } from "./baseline/known-good.ts";
+export { sizesSold } from "./baseline/sizes-sold.ts";
 export type { StartingFigure } from "./baseline/starting-figure.ts";
 export type { StartingPlace, StartingPoint, StartingRefusal } from "./baseline/starting-point.ts";
 export { startingPoint } from "./baseline/starting-point.ts";
@@ -125,6 +126,8 @@ export type { IntakeRestriction } from "./metering/intake-restriction.ts";
 export { intakeRestriction } from "./metering/intake-restriction.ts";
 export type { JetToBuy, Purchase, Wanted } from "./metering/jets-to-buy.ts";
 export { jetsToBuy } from "./metering/jets-to-buy.ts";
+export type { RidingRange } from "./metering/jets-wanted.ts";
+export { jetsWanted } from "./metering/jets-wanted.ts";
 export { richSize } from "./metering/main-alone.ts";
 export type { Shares } from "./metering/shares.ts";
 export { shares } from "./metering/shares.ts";
@@ -145,7 +148,7 @@ export {
   startSpeed,
   throatAt,
 } from "./metering/venturi.ts";
-export { log } from "./numerics/elementary.ts";
+export { exp, log } from "./numerics/elementary.ts";
 // parts
 export type { Bore } from "./parts/bore.ts";
 export { boreHeight } from "./parts/bore.ts";

@@ -1,14 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { fromCelsius } from "../units/convert.ts";
 import type { Metre } from "../units/quantity.ts";
 import { jetsToBuy, type Wanted } from "./jets-to-buy.ts";
 
-const want = (least: number, most: number): Wanted => ({
+const want = (least: number, most: number, fitted: number | null = null): Wanted => ({
   bike: "fern",
   height: 0 as Metre,
-  celsius: 15,
+  temperature: fromCelsius(15),
   least,
   most,
+  fitted,
 });
 const SIZES = [160, 165, 170, 175, 180, 185];
 
@@ -21,15 +23,29 @@ describe("jets to buy", () => {
     });
   });
 
+  test("the jet in the bike serves that bike and no other", () => {
+    const [mine, other] = [want(168, 174, 170), want(168, 174, 180)];
+    const { buy, served } = jetsToBuy([mine, other], [], SIZES);
+    expect(served).toEqual([mine]);
+    expect(buy).toEqual([{ number: 170, serves: [other] }]);
+  });
+
   test("one jet serves every range it lies in, the richest that does", () => {
     const { buy } = jetsToBuy([want(162, 175), want(168, 181)], [], SIZES);
     expect(buy.map(({ number }) => number)).toEqual([175]);
     expect(buy[0]!.serves).toHaveLength(2);
   });
 
+  test("the ends of a range serve", () => {
+    expect(jetsToBuy([want(170, 172), want(178, 180)], [], SIZES).buy.map(({ number }) => number)).toEqual([
+      170, 180,
+    ]);
+  });
+
   test("a range no size sold lies in is out of reach", () => {
-    const { buy, outOfReach } = jetsToBuy([want(171, 174), want(179, 181)], [], SIZES);
-    expect(outOfReach).toEqual([want(171, 174)]);
+    const never = want(Infinity, Infinity, 170);
+    const { buy, outOfReach } = jetsToBuy([want(171, 174), want(179, 181), never], [], SIZES);
+    expect(outOfReach).toEqual([want(171, 174), never]);
     expect(buy.map(({ number }) => number)).toEqual([180]);
   });
 

@@ -1,44 +1,101 @@
-import type { AirPreview } from "../../engine/answers/air/air-preview.ts";
+import type { AirEffect, AirFigures, AirPreview } from "../../engine/answers/air/air-preview.ts";
+import { dayText } from "../../preferences/day.ts";
+import { heightText, pressureText, temperatureText } from "../../preferences/units.ts";
+import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useWords } from "../../words/use-words.ts";
+import { ReportFigures } from "./report-figures.tsx";
 
 interface AirReadProps {
   readonly preview: AirPreview;
-  readonly temperature: string;
-  readonly pressure: string;
-  readonly like: string;
-  /** Takes the pressure as one of sea level; null where that is not the question. */
-  readonly mend: (() => void) | null;
+  /** Takes the pressure as one of the other kind. */
+  readonly onMend: (kind: "station" | "seaLevel") => void;
 }
 
 /** What the air is, in words, before it is kept: density, what is doubtful, and what it does to the setup. */
-export function AirRead({ preview, temperature, pressure, like, mend }: AirReadProps) {
+export function AirRead({ preview, onMend }: AirReadProps) {
   const words = useWords().air;
-  const { effect, warnings } = preview;
-  const middle = effect === null ? null : effect[Math.floor(effect.length / 2)]!;
+  const { air, effect, report, mend } = preview;
   return (
     <section class="stack" aria-live="polite">
+      {report !== null && <ReportFigures report={report} />}
+      {air.ok ? (
+        <Density figures={air.value} />
+      ) : (
+        <p class="caution" role="alert">
+          {air.detail}
+        </p>
+      )}
+      {mend !== null && (
+        <button
+          type="button"
+          class="button"
+          onClick={() => onMend(mend === "sea level" ? "seaLevel" : "station")}
+        >
+          {mend === "sea level" ? words.mendSeaLevel : words.mendStation}
+        </button>
+      )}
+      {effect !== null && <h2>{words.effectTitle}</h2>}
+      {effect !== null && (effect.ok ? <Effect effect={effect.value} /> : <p>{effect.detail}</p>)}
+    </section>
+  );
+}
+
+function Density({ figures }: { readonly figures: AirFigures }) {
+  const words = useWords().air;
+  const [preferences] = usePreferences();
+  return (
+    <>
+      <h2>{words.densityTitle}</h2>
       <p>
-        <strong>{words.denser(preview.percentOfStandard - 100)}</strong> {words.doubt(preview.doubtPercent)}
+        <strong>{words.denser(figures.percentOfStandard - 100)}</strong> {words.doubt(figures.doubtPercent)}
       </p>
       <p class="quiet small">
-        {words.read(temperature, pressure, preview.humidityPercent)} {words.like(like)}
+        {words.read(
+          temperatureText(figures.celsius, preferences),
+          pressureText(figures.hectopascal, preferences),
+          figures.humidityPercent,
+        )}{" "}
+        {words.like(heightText(Math.round(figures.likeHeightM / 10) * 10, preferences))}
       </p>
-      {warnings.map(({ code, text }) => (
+      {figures.warnings.map(({ code, text }) => (
         <p key={code} class="caution">
           {text}
         </p>
       ))}
-      {mend !== null && (
-        <button type="button" class="button" onClick={mend}>
-          {words.mend}
-        </button>
-      )}
-      {middle !== null && (
-        <>
-          <h3>{words.effectTitle}</h3>
-          <p>{words.effect(middle)}</p>
-        </>
-      )}
-    </section>
+    </>
+  );
+}
+
+function Effect({ effect: { from, at } }: { readonly effect: AirEffect }) {
+  const words = useWords().air;
+  const [preferences] = usePreferences();
+  const temperature = temperatureText(Math.round(from.celsius), preferences);
+  const height = heightText(from.heightM, preferences);
+  return (
+    <>
+      <p>
+        {from.markedAt === null
+          ? words.fromNoted(temperature, height)
+          : words.fromMarked(dayText(from.markedAt, preferences), temperature, height)}
+      </p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.opening}</th>
+            <th scope="col">{words.mixture}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {at.map(({ opening, percent }) => (
+            <tr key={opening}>
+              <th scope="row">{opening}</th>
+              <td class={Math.abs(percent) < 0.5 ? "number" : percent > 0 ? "number rich" : "number lean"}>
+                {words.effect(percent)}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
   );
 }

@@ -1,43 +1,31 @@
 import type { JsonObject } from "@jetwright/records";
 import { useState } from "preact/hooks";
-import type { AirBody } from "../../engine/answers/air/air-preview.ts";
-import {
-  heightText,
-  pressureText,
-  readHeight,
-  readPressure,
-  readTemperature,
-  temperatureText,
-  temperatureUnit,
-} from "../../preferences/units.ts";
+import { useLocation } from "wouter-preact";
+import { heightText, temperatureUnit } from "../../preferences/units.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Choice } from "../../ui/choice.tsx";
-import { NumberField, typedNumber } from "../../ui/number-field.tsx";
+import { NumberField } from "../../ui/number-field.tsx";
 import { Screen } from "../../ui/screen.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
+import { type AirField, readAir, type TypedAir } from "./air-body.ts";
 import { AirRead } from "./air-read.tsx";
 
-type Way = "hand" | "report" | "height";
-
-interface Typed {
-  readonly temperature: string;
-  readonly height: string;
-  readonly pressure: string;
-  readonly humidity: string;
-  readonly report: string;
-  readonly pressureKind: "station" | "seaLevel" | "none";
-}
+/** A height of null is not typed yet: the place of the bike stands there. */
+type Typed = Omit<TypedAir, "height"> & { readonly height: string | null };
 
 const NOTHING: Typed = {
+  way: "hand",
   temperature: "",
-  height: "",
+  height: null,
+  pressureKind: "station",
   pressure: "",
+  humidityKind: "none",
   humidity: "",
   report: "",
-  pressureKind: "station",
+  stationHeight: "",
 };
 
 /** The air it will be ridden in: by instruments, by a weather report, or by height and temperature alone. */
@@ -46,102 +34,96 @@ export function Air({ params }: { readonly params: { readonly bike: string } }) 
   const words = useWords().air;
   const [preferences] = usePreferences();
   const shop = useShop();
-  const [way, setWay] = useState<Way>("hand");
+  const [, go] = useLocation();
   const [typed, setTyped] = useState<Typed>(NOTHING);
   const [failed, setFailed] = useState<string | null>(null);
-  const set = (change: Partial<Typed>) => setTyped((before) => ({ ...before, ...change }));
   const [now] = useState(() => Date.now());
+  const set = (change: Partial<Typed>) => {
+    setTyped((before) => ({ ...before, ...change }));
+    setFailed(null);
+  };
 
-  const temperature = readTemperature(typed.temperature, preferences);
-  const height = readHeight(typed.height, preferences);
-  const pressure = readPressure(typed.pressure, preferences);
-  const wrong = (text: string, read: number | null) =>
-    text.trim() !== "" && read === null ? words.notANumber : null;
-  const body = bodyOf(way, typed, { temperature, height, pressure });
+  const place = useAnswer("bike", { bike })?.description?.place;
+  const usualHeight = place?.heightM === undefined ? "" : heightText(place.heightM, preferences);
+  const filled: TypedAir = { ...typed, height: typed.height ?? usualHeight };
+  const { body: read, wrong } = readAir(filled, preferences);
+  const atHome = place?.name !== undefined && typed.height === null && read?.heightM !== undefined;
+  const body = read === null ? null : { ...read, ...(atHome ? { place: place.name } : {}) };
   const preview = useAnswer("airPreview", { bike, body: body ?? {}, at: now });
-  const read = body !== null && preview !== null ? preview : null;
 
+  const home = `/bike/${encodeURIComponent(bike)}`;
   const keep = async () => {
     if (body === null) return;
-    const kept = await shop.keep({ kind: "air-measured", bike, body: body as JsonObject });
+    const { air } = await shop.engine.ask("airPreview", { bike, body, at: Date.now() });
+    const kept = air.ok ? await shop.keep({ kind: "air-measured", bike, body: body as JsonObject }) : air;
     if (!kept.ok) {
       setFailed(kept.detail);
       return;
     }
-    const [record] = kept.value;
+    const record = kept.value[0]!;
+    const why = words.mistaken;
     say(words.kept, {
       words: words.undo,
-      act: () =>
-        void shop.keep({ kind: "record-struck", bike, body: { record: record!, why: words.mistaken } }),
+      act: () => void shop.keep({ kind: "record-struck", bike, body: { record, why } }),
     });
-    window.history.back();
+    go(home);
   };
 
-  const heightField = (
+  const field = (name: AirField, label: string, unit: string, hint?: string) => (
     <NumberField
-      label={words.height}
-      value={typed.height}
-      onInput={(text) => set({ height: text })}
-      unit={preferences.height}
-      wrong={wrong(typed.height, height)}
+      label={label}
+      value={filled[name]}
+      onInput={(text) => set({ [name]: text })}
+      unit={unit}
+      hint={hint}
+      wrong={wrong.has(name) ? words.notANumber : null}
     />
   );
-  const temperatureField = (
-    <NumberField
-      label={words.temperature}
-      value={typed.temperature}
-      onInput={(text) => set({ temperature: text })}
-      unit={temperatureUnit(preferences)}
-      wrong={wrong(typed.temperature, temperature)}
-    />
-  );
+  const degrees = temperatureUnit(preferences);
   return (
-    <Screen title={words.title} back={{ to: `/bike/${encodeURIComponent(bike)}`, words: words.bike }}>
+    <Screen title={words.title} back={{ to: home, words: words.bike }}>
       <Choice
         label={words.way}
         hideLabel
-        value={way}
-        onChoose={setWay}
+        value={typed.way}
+        onChoose={(way) => set({ way })}
         options={[
           { value: "hand", words: words.byHand },
           { value: "report", words: words.byReport },
           { value: "height", words: words.byHeight },
         ]}
       />
-      {way === "hand" && (
+      {typed.way === "hand" && (
         <>
-          {temperatureField}
-          {heightField}
+          {field("temperature", words.temperature, degrees)}
+          {field("height", words.height, preferences.height)}
           <Choice
             label={words.pressureKind}
             down
             value={typed.pressureKind}
             onChoose={(pressureKind) => set({ pressureKind })}
             options={[
-              { value: "station", words: words.station },
-              { value: "seaLevel", words: words.seaLevel },
-              { value: "none", words: words.noPressure },
+              { value: "station", words: words.station, hint: words.stationHint },
+              { value: "seaLevel", words: words.seaLevel, hint: words.seaLevelHint },
+              { value: "none", words: words.noPressure, hint: words.noPressureHint },
             ]}
           />
-          {typed.pressureKind !== "none" && (
-            <NumberField
-              label={words.pressure}
-              value={typed.pressure}
-              onInput={(text) => set({ pressure: text })}
-              unit={preferences.pressure}
-              wrong={wrong(typed.pressure, pressure)}
-            />
-          )}
-          <NumberField
-            label={words.humidity}
-            value={typed.humidity}
-            onInput={(text) => set({ humidity: text })}
-            unit="%"
-            hint={words.humidityHint}
+          {typed.pressureKind !== "none" && field("pressure", words.pressure, preferences.pressure)}
+          <Choice
+            label={words.humidityKind}
+            value={typed.humidityKind}
+            onChoose={(humidityKind) => set({ humidityKind, humidity: "" })}
+            options={[
+              { value: "none", words: words.noHumidity },
+              { value: "percent", words: words.percent },
+              { value: "dewPoint", words: words.dewPoint },
+            ]}
           />
+          {typed.humidityKind === "percent" && field("humidity", words.humidity, "%")}
+          {typed.humidityKind === "dewPoint" && field("humidity", words.dewPoint, degrees)}
         </>
       )}
-      {way === "report" && (
+      {typed.way === "report" && (
         <>
           <TextField
             label={words.report}
@@ -151,70 +133,34 @@ export function Air({ params }: { readonly params: { readonly bike: string } }) 
             hint={words.reportHint}
             placeholder={words.reportExample}
           />
-          {heightField}
+          {field("height", words.height, preferences.height, words.reportHeights)}
+          {field("stationHeight", words.stationHeight, preferences.height, words.stationHeightHint)}
+          {field("temperature", words.temperatureHere, degrees)}
         </>
       )}
-      {way === "height" && (
+      {typed.way === "height" && (
         <>
-          {heightField}
-          {temperatureField}
+          <p class="quiet">{words.heightOnly}</p>
+          {field("height", words.height, preferences.height)}
+          {field("temperature", words.temperature, degrees)}
         </>
       )}
-      {read !== null &&
-        (read.ok ? (
-          <AirRead
-            preview={read.value}
-            temperature={temperatureText(read.value.celsius, preferences)}
-            pressure={pressureText(read.value.hectopascal, preferences)}
-            like={heightText(read.value.likeHeightM, preferences)}
-            mend={
-              typed.pressureKind === "station" &&
-              read.value.warnings.some(({ code }) => code.includes("sea-level"))
-                ? () => set({ pressureKind: "seaLevel" })
-                : null
-            }
-          />
-        ) : (
-          <p class="warn" role="alert">
-            {read.detail}
-          </p>
-        ))}
+      {body !== null && preview !== null && (
+        <AirRead preview={preview} onMend={(pressureKind) => set({ pressureKind })} />
+      )}
       {failed !== null && (
-        <p class="warn" role="alert">
+        <p class="caution" role="alert">
           {failed}
         </p>
       )}
-      <button type="button" class="button main" disabled={!read?.ok} onClick={() => void keep()}>
+      <button
+        type="button"
+        class="button main"
+        disabled={body === null || preview?.air.ok === false}
+        onClick={() => void keep()}
+      >
         {words.keep}
       </button>
     </Screen>
   );
-}
-
-interface Numbers {
-  readonly temperature: number | null;
-  readonly height: number | null;
-  readonly pressure: number | null;
-}
-
-/** The record's body from what was typed; null while it says too little. */
-function bodyOf(way: Way, typed: Typed, { temperature, height, pressure }: Numbers): AirBody | null {
-  const humidity = typedNumber(typed.humidity);
-  const known = <Key extends string>(key: Key, value: number | null) =>
-    value === null ? {} : ({ [key]: value } as Record<Key, number>);
-  if (way === "report") {
-    return typed.report.trim() === "" ? null : { report: typed.report, ...known("heightM", height) };
-  }
-  if (way === "height") {
-    return height === null ? null : { ...known("heightM", height), ...known("temperatureC", temperature) };
-  }
-  if (temperature === null) return null;
-  if (typed.pressureKind === "none" ? height === null : pressure === null) return null;
-  return {
-    temperatureC: temperature,
-    ...known("heightM", height),
-    ...(typed.pressureKind === "station" ? known("stationPressureHpa", pressure) : {}),
-    ...(typed.pressureKind === "seaLevel" ? known("seaLevelPressureHpa", pressure) : {}),
-    ...known("humidityPercent", humidity),
-  };
 }

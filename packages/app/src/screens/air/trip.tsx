@@ -1,20 +1,32 @@
 import { useState } from "preact/hooks";
-import { heightText, readHeight, readTemperature, temperatureUnit } from "../../preferences/units.ts";
+import type { JetSource } from "../../engine/answers/air/mains-at-hand.ts";
+import type { TripPlan } from "../../engine/answers/air/trip-plan.ts";
+import {
+  heightText,
+  readHeight,
+  readTemperature,
+  temperatureText,
+  temperatureUnit,
+} from "../../preferences/units.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
+import { Choice } from "../../ui/choice.tsx";
 import { NumberField } from "../../ui/number-field.tsx";
 import { Screen } from "../../ui/screen.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
+import { TripResult, useTripWords } from "./trip-result.tsx";
+import "../../styles/air.css";
 
 interface Row {
+  readonly key: number;
   readonly name: string;
   readonly height: string;
   readonly temperature: string;
 }
 
-const EMPTY: Row = { name: "", height: "", temperature: "" };
+const empty = (key: number): Row => ({ key, name: "", height: "", temperature: "" });
 
 /** A ride over several heights: the safe main jet, what each place will feel like, and the way back. */
 export function Trip({ params }: { readonly params: { readonly bike: string } }) {
@@ -23,115 +35,113 @@ export function Trip({ params }: { readonly params: { readonly bike: string } })
   const words = all.trip;
   const [preferences] = usePreferences();
   const shop = useShop();
-  const [rows, setRows] = useState<readonly Row[]>([EMPTY, EMPTY]);
-  const change = (index: number, part: Partial<Row>) =>
-    setRows((before) => before.map((row, i) => (i === index ? { ...row, ...part } : row)));
-  const places = rows.flatMap((row, i) => {
-    const heightM = readHeight(row.height, preferences);
-    const celsius = readTemperature(row.temperature, preferences);
-    const name = row.name.trim() === "" ? words.unnamed(i + 1) : row.name.trim();
-    return heightM === null || celsius === null ? [] : [{ name, heightM, celsius }];
-  });
-  const plan = useAnswer("tripPlan", { bike, places });
-  const keep = async (safe: number, decides: string, stops: readonly string[]) => {
-    const text = [words.note(safe, decides), ...stops].join(" ");
-    const kept = await shop.keep({ kind: "note", bike, body: { text } });
-    say(kept.ok ? words.kept : kept.detail);
+  const [rows, setRows] = useState<readonly Row[]>([empty(1), empty(2)]);
+  const [source, setSource] = useState<JetSource>("sold");
+  const change = (key: number, part: Partial<Row>) =>
+    setRows((before) => before.map((row) => (row.key === key ? { ...row, ...part } : row)));
+  const nameOf = (row: Row) =>
+    row.name.trim() === "" ? words.unnamed(rows.indexOf(row) + 1) : row.name.trim();
+  const remove = (row: Row) => {
+    const at = rows.indexOf(row);
+    setRows((before) => before.filter(({ key }) => key !== row.key));
+    say(words.removed(nameOf(row)), {
+      words: all.undo,
+      act: () => setRows((before) => [...before.slice(0, at), row, ...before.slice(at)]),
+    });
   };
+  const read = rows.map((row) => ({
+    row,
+    heightM: readHeight(row.height, preferences),
+    celsius: readTemperature(row.temperature, preferences),
+  }));
+  const places = read.flatMap(({ row, heightM, celsius }) =>
+    heightM === null || celsius === null ? [] : [{ name: nameOf(row), heightM, celsius }],
+  );
+  const plan = useAnswer("tripPlan", { bike, places, source });
+  const { noteOf } = useTripWords();
+  const keep = async (made: TripPlan) => {
+    const kept = await shop.keep({ kind: "note", bike, body: { text: noteOf(made) } });
+    if (!kept.ok) {
+      say(kept.detail);
+      return;
+    }
+    const record = kept.value[0]!;
+    const why = all.mistaken;
+    say(words.kept, {
+      words: all.undo,
+      act: () => void shop.keep({ kind: "record-struck", bike, body: { record, why } }),
+    });
+  };
+  const wrong = (text: string, value: number | null) =>
+    text.trim() !== "" && value === null ? all.notANumber : null;
   return (
     <Screen title={words.title} back={{ to: `/bike/${encodeURIComponent(bike)}`, words: all.bike }}>
       <p>{words.lead}</p>
-      {rows.map((row, i) => (
-        <fieldset key={i} class="stack">
-          <legend class="unseen">{words.unnamed(i + 1)}</legend>
+      {read.map(({ row, heightM, celsius }) => (
+        <fieldset key={row.key} class="trip-place">
+          <legend class="unseen">{nameOf(row)}</legend>
           <TextField
             label={words.place}
             value={row.name}
-            onInput={(name) => change(i, { name })}
-            placeholder={words.unnamed(i + 1)}
+            onInput={(name) => change(row.key, { name })}
+            placeholder={words.unnamed(rows.indexOf(row) + 1)}
           />
-          <NumberField
-            label={all.height}
-            value={row.height}
-            onInput={(height) => change(i, { height })}
-            unit={preferences.height}
-          />
-          <NumberField
-            label={all.temperature}
-            value={row.temperature}
-            onInput={(temperature) => change(i, { temperature })}
-            unit={temperatureUnit(preferences)}
-          />
+          <div class="beside">
+            <NumberField
+              label={words.height}
+              value={row.height}
+              onInput={(height) => change(row.key, { height })}
+              unit={preferences.height}
+              wrong={wrong(row.height, heightM)}
+            />
+            <NumberField
+              label={words.temperature}
+              value={row.temperature}
+              onInput={(temperature) => change(row.key, { temperature })}
+              unit={temperatureUnit(preferences)}
+              wrong={wrong(row.temperature, celsius)}
+            />
+          </div>
           {rows.length > 1 && (
-            <button
-              type="button"
-              class="button plain"
-              onClick={() => setRows(rows.filter((_, k) => k !== i))}
-            >
-              {words.remove(row.name.trim() || words.unnamed(i + 1))}
+            <button type="button" class="button plain" onClick={() => remove(row)}>
+              {words.remove(nameOf(row))}
             </button>
           )}
         </fieldset>
       ))}
-      <button type="button" class="button" onClick={() => setRows([...rows, EMPTY])}>
+      <button
+        type="button"
+        class="button"
+        onClick={() => setRows([...rows, empty(1 + Math.max(0, ...rows.map(({ key }) => key)))])}
+      >
         {words.add}
       </button>
+      <Choice
+        label={all.source}
+        value={source}
+        onChoose={setSource}
+        options={[
+          { value: "sold", words: all.sold },
+          { value: "drawer", words: all.drawer },
+        ]}
+      />
       {places.length === 0 && <p class="quiet">{words.tooFew}</p>}
       {places.length > 0 && plan !== null && !plan.ok && (
-        <p class="warn" role="alert">
+        <p class="caution" role="alert">
           {plan.detail}
         </p>
       )}
       {places.length > 0 && plan?.ok && (
         <>
-          <section class="loud" aria-live="polite">
-            <h2>{plan.value.safeMain === null ? words.none : words.safe(plan.value.safeMain)}</h2>
-            <p>{words.decides(plan.value.decides)}</p>
-            {plan.value.safeMain !== null && (
-              <p>
-                {plan.value.safeMain === plan.value.fittedMain
-                  ? words.stays
-                  : words.change(plan.value.fittedMain, plan.value.safeMain)}
-              </p>
+          <TripResult plan={plan.value} />
+          <p class="quiet small">
+            {words.from(
+              temperatureText(Math.round(plan.value.from.celsius), preferences),
+              heightText(plan.value.from.heightM, preferences),
             )}
-          </section>
-          {plan.value.warnings.map((text) => (
-            <p key={text} class="caution">
-              {text}
-            </p>
-          ))}
-          <ul class="rows">
-            {plan.value.stops.map(({ name, heightM, half, full, main, backBelowM }) => (
-              <li key={name} class="stack" style="padding:10px 0">
-                <strong>
-                  {name}, {heightText(heightM, preferences)}
-                </strong>
-                <span>
-                  {words.half}: {words.feel(half)}. {words.full}: {words.feel(full)}.
-                </span>
-                {main !== null && plan.value.safeMain !== null && main < plan.value.safeMain && (
-                  <span class="caution">
-                    {words.would(
-                      main,
-                      backBelowM === null ? null : heightText(Math.ceil(backBelowM / 10) * 10, preferences),
-                    )}
-                  </span>
-                )}
-              </li>
-            ))}
-          </ul>
+          </p>
           {plan.value.safeMain !== null && (
-            <button
-              type="button"
-              class="button main"
-              onClick={() =>
-                void keep(
-                  plan.value.safeMain!,
-                  plan.value.decides,
-                  plan.value.stops.map(({ name, full }) => `${name}: ${words.feel(full)}.`),
-                )
-              }
-            >
+            <button type="button" class="button main" onClick={() => void keep(plan.value)}>
               {words.keep}
             </button>
           )}

@@ -1,77 +1,156 @@
-import { useState } from "preact/hooks";
-import { readHeight, readTemperature, temperatureUnit } from "../../preferences/units.ts";
+import { useEffect, useState } from "preact/hooks";
+import type { BoughtFor, KindToBuy } from "../../engine/answers/drawer/jets-wanted.ts";
+import type { RangeGiven } from "../../engine/answers/drawer/riding-range.ts";
+import {
+  heightText,
+  readHeight,
+  readTemperature,
+  temperatureText,
+  temperatureUnit,
+} from "../../preferences/units.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer } from "../../store/shop.ts";
+import { NumberField } from "../../ui/number-field.tsx";
 import { Screen } from "../../ui/screen.tsx";
-import { TextField } from "../../ui/text-field.tsx";
 import { useWords } from "../../words/use-words.ts";
-import { typedRow } from "./typed-numbers.ts";
+import "../../styles/air.css";
+
+type Field = keyof RangeGiven;
+const FIELDS = ["lowestM", "highestM", "coldestC", "hottestC"] as const satisfies readonly Field[];
+const LABEL = {
+  lowestM: "lowest",
+  highestM: "highest",
+  coldestC: "coldest",
+  hottestC: "hottest",
+} as const satisfies Record<Field, string>;
+const isHeight = (field: Field): boolean => field.endsWith("M");
+
+/** Typing has paused for this long before the whole shop is reckoned again. */
+const PAUSE = 400;
+
+/** The value as it was when it last stood still. */
+function useSettled<Value>(value: Value): Value {
+  const [settled, setSettled] = useState(value);
+  const text = JSON.stringify(value);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(JSON.parse(text) as Value), PAUSE);
+    return () => clearTimeout(timer);
+  }, [text]);
+  return settled;
+}
 
 /** The fewest jets that cover the heights and temperatures this shop rides in. */
 export function Buy() {
   const all = useWords().drawer;
   const words = all.buyScreen;
   const [preferences] = usePreferences();
-  const [heights, setHeights] = useState(preferences.height === "ft" ? "0 3000 6000" : "0 1000 2000");
-  const [temperatures, setTemperatures] = useState(preferences.temperature === "F" ? "32 60 90" : "0 15 30");
-  const metres = typedRow(heights, (word) => readHeight(word, preferences));
-  const celsius = typedRow(temperatures, (word) => readTemperature(word, preferences));
-  const corners = (metres ?? []).flatMap((heightM) =>
-    (celsius ?? []).map((each) => ({ heightM, celsius: each })),
-  );
-  const wanted = useAnswer("jetsWanted", { corners });
+  const own = useAnswer("ridingRange", null);
+  /** Fields typed over; the others hold what the log tells. */
+  const [typed, setTyped] = useState<Partial<Record<Field, string>>>({});
+  const textOf = (field: Field): string => {
+    if (typed[field] !== undefined) return typed[field];
+    if (!own?.ok) return "";
+    const value = own.value[field];
+    return isHeight(field) ? heightText(value, preferences) : temperatureText(value, preferences);
+  };
+  const read = (field: Field): number | null =>
+    (isHeight(field) ? readHeight : readTemperature)(textOf(field), preferences);
+  const values = FIELDS.map(read);
+  const typedRange = values.every((value) => value !== null)
+    ? (Object.fromEntries(FIELDS.map((field, i) => [field, values[i]])) as unknown as RangeGiven)
+    : null;
+  const range = useSettled(typedRange);
   return (
     <Screen title={words.title} back={{ to: "/drawer", words: all.back }}>
       <p>{words.lead}</p>
-      <TextField
-        label={`${words.heights} (${preferences.height})`}
-        value={heights}
-        onInput={setHeights}
-        hint={words.hint}
-        wrong={metres === null ? words.wrong : null}
-      />
-      <TextField
-        label={`${words.temperatures} (${temperatureUnit(preferences)})`}
-        value={temperatures}
-        onInput={setTemperatures}
-        hint={words.hint}
-        wrong={celsius === null ? words.wrong : null}
-      />
-      {corners.length > 0 && wanted !== null && !wanted.ok && <p class="warn">{wanted.detail}</p>}
-      {corners.length > 0 && wanted?.ok && (
-        <>
-          {wanted.value.kinds.map(({ numbering, maker, buy, served, outOfReach }) => (
-            <section key={`${numbering} ${maker}`} aria-live="polite">
-              <h3>{all.kind(numbering, maker)}</h3>
-              {buy.length === 0 && <p>{words.nothing}</p>}
-              <ul class="rows">
-                {buy.map(({ number, serves }) => (
-                  <li key={number} class="row">
-                    <strong>{words.jet(number)}</strong>
-                    <span class="quiet small">
-                      {words.serves([...new Set(serves.map(({ bike }) => bike))].join(", "), serves.length)}
-                    </span>
-                  </li>
-                ))}
-              </ul>
-              {served > 0 && <p class="quiet small">{words.served(served)}</p>}
-              {outOfReach > 0 && <p class="quiet small">{words.out(outOfReach)}</p>}
-            </section>
-          ))}
-          {wanted.value.leftOut.length > 0 && (
-            <details>
-              <summary>{words.leftOut}</summary>
-              <ul class="stack">
-                {wanted.value.leftOut.map(({ bike, why }) => (
-                  <li key={bike}>
-                    {bike}: {why}
-                  </li>
-                ))}
-              </ul>
-            </details>
-          )}
-        </>
-      )}
+      {own !== null && <p class="quiet">{own.ok ? words.own : own.detail}</p>}
+      <div class="beside">
+        {FIELDS.map((field) => (
+          <NumberField
+            key={field}
+            label={words[LABEL[field]]}
+            value={textOf(field)}
+            onInput={(text) => setTyped((before) => ({ ...before, [field]: text }))}
+            unit={isHeight(field) ? preferences.height : temperatureUnit(preferences)}
+            wrong={textOf(field).trim() !== "" && read(field) === null ? words.wrong : null}
+          />
+        ))}
+      </div>
+      {range !== null && <Wanted range={range} />}
     </Screen>
+  );
+}
+
+function Wanted({ range }: { readonly range: RangeGiven }) {
+  const all = useWords().drawer;
+  const words = all.buyScreen;
+  const wanted = useAnswer("jetsWanted", { range });
+  if (wanted === null) {
+    return (
+      <p class="quiet" role="status">
+        {words.reckoning}
+      </p>
+    );
+  }
+  if (!wanted.ok) {
+    return (
+      <p class="caution" role="alert">
+        {wanted.detail}
+      </p>
+    );
+  }
+  const { kinds, leftOut } = wanted.value;
+  return (
+    <>
+      {kinds.map((kind) => (
+        <Kind key={`${kind.place} ${kind.numbering} ${kind.maker}`} kind={kind} />
+      ))}
+      {leftOut.length > 0 && (
+        <section>
+          <h2>{words.leftOut}</h2>
+          <ul class="stack">
+            {leftOut.map(({ bike, why }) => (
+              <li key={`${bike} ${why}`}>{words.leftOutOne(bike, why)}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <p class="quiet small">{words.rule}</p>
+    </>
+  );
+}
+
+function Kind({ kind: { place, numbering, maker, bikes, buy, outOfReach } }: { readonly kind: KindToBuy }) {
+  const all = useWords().drawer;
+  const words = all.buyScreen;
+  const [preferences] = usePreferences();
+  const where = ({ heightM, celsius }: BoughtFor) =>
+    [
+      words.range(heightText(heightM.from, preferences), heightText(heightM.to, preferences)),
+      words.range(temperatureText(celsius.from, preferences), temperatureText(celsius.to, preferences)),
+    ] as const;
+  return (
+    <section class="stack" aria-live="polite">
+      <h2>{words.heading(place, all.kind(numbering, maker))}</h2>
+      <p class="quiet small">{words.usedBy(bikes.join(", "))}</p>
+      {buy.length === 0 && outOfReach.length === 0 && <p>{words.nothing}</p>}
+      <ul class="rows">
+        {buy.map(({ number, for: reasons }) => (
+          <li key={number} class="trip-stop">
+            <h3>{words.jet(place, number)}</h3>
+            {reasons.map((reason) => (
+              <p key={reason.bike} class="small">
+                {words.why(reason.bike, ...where(reason))}
+              </p>
+            ))}
+          </li>
+        ))}
+      </ul>
+      {outOfReach.map((one) => (
+        <p key={one.bike} class="caution">
+          {words.out(one.bike, ...where(one))}
+        </p>
+      ))}
+    </section>
   );
 }

@@ -1,27 +1,34 @@
 import { expect, test } from "vitest";
-import { typedJets, typedRow } from "./typed-numbers.ts";
+import { typedJets } from "./typed-numbers.ts";
 
-test("numbers with a space between, x2 for two, comma or point, a hash before", () => {
-  expect(typedJets("165 170 175x2")).toEqual([
-    { number: 165, count: 1 },
-    { number: 170, count: 1 },
-    { number: 175, count: 2 },
-  ]);
-  expect(typedJets("17,5 17.5×3 #42")).toEqual([
-    { number: 17.5, count: 1 },
-    { number: 17.5, count: 3 },
-    { number: 42, count: 1 },
-  ]);
+const read = (typed: string) => {
+  const { jets, wrong } = typedJets(typed);
+  return wrong ?? jets.map(({ number, count }) => `${number}:${count}`).join(" ");
+};
+
+test("numbers in a row, with a count behind or before", () => {
+  expect(read("165 170 175x2")).toBe("165:1 170:1 175:2");
+  expect(read("165, 170; 175 x 2 3×180")).toBe("165:1 170:1 175:2 180:3");
+  expect(read("165,170,175")).toBe("165:1 170:1 175:1");
+  expect(read("#42 no.45")).toBe("42:1 45:1");
 });
 
-test("anything that is no jet number refuses the whole row, and so does nothing", () => {
-  for (const typed of ["", "  ", "abc", "165 x", "0", "4000", "165 170x0", "-3"])
-    expect(typedJets(typed)).toBeNull();
+test("decimals with comma or point", () => {
+  expect(read("17,5 17.5×3")).toBe("17.5:1 17.5:3");
+  expect(read("162,5, 165")).toBe("162.5:1 165:1");
 });
 
-test("a row of figures is read one by one", () => {
-  const metres = (word: string) => (/^\d+$/.test(word) ? Number(word) : null);
-  expect(typedRow("0 500 1000", metres)).toEqual([0, 500, 1000]);
-  expect(typedRow("0 hill", metres)).toBeNull();
-  expect(typedRow(" ", metres)).toBeNull();
+test("nothing typed is no jet and no mistake", () => {
+  expect(typedJets("  ")).toEqual({ jets: [], wrong: null });
+});
+
+test("the first piece that is no jet is named, and what came before it is kept", () => {
+  expect(typedJets("165 abc 170")).toEqual({
+    jets: [{ number: 165, count: 1 }],
+    wrong: expect.stringContaining('"abc"'),
+  });
+  expect(read("1.75")).toContain("type 175");
+  for (const typed of ["165x", "170x0", "175x2x3", "-3", "4000", "0"]) {
+    expect(typedJets(typed).wrong).not.toBeNull();
+  }
 });

@@ -1,28 +1,33 @@
-/** Jets typed in a row: "165 170 175x2" is one 165, one 170 and two 175. Null where any of it is no jet number. */
-export function typedJets(
-  typed: string,
-): readonly { readonly number: number; readonly count: number }[] | null {
-  const words = typed
-    .trim()
-    .split(/[\s;]+/)
-    .filter((word) => word !== "");
-  const jets: { number: number; count: number }[] = [];
-  for (const word of words) {
-    const found = /^#?(\d{1,4}(?:[.,]\d{1,2})?)(?:[x×*](\d{1,3}))?,?$/i.exec(word);
-    const number = found === null ? Number.NaN : Number(found[1]!.replace(",", "."));
-    const count = Number(found?.[2] ?? 1);
-    if (!(number >= 5 && number < 2000) || count < 1) return null;
-    jets.push({ number, count });
-  }
-  return jets.length > 0 ? jets : null;
+import { readJetNumber } from "@jetwright/core";
+
+export interface TypedJets {
+  readonly jets: readonly { readonly number: number; readonly count: number }[];
+  /** The first piece that is no jet, and why; null when all was read. */
+  readonly wrong: string | null;
 }
 
-/** Numbers in a row, each read as the field reads one; null where one cannot be read. */
-export function typedRow(typed: string, read: (word: string) => number | null): readonly number[] | null {
-  const words = typed
-    .trim()
+/** "175 x 2" is one piece; a comma or semicolon between numbers parts them, one before one or two last digits does not. */
+const pieces = (typed: string): readonly string[] =>
+  typed
+    .replace(/\s*[x×*]\s*(?=\d)/gi, "x")
+    .replace(/[,;](?=\s|$)/g, " ")
+    .replace(/[,;](?=\d{3})/g, " ")
     .split(/[\s;]+/)
-    .filter((word) => word !== "");
-  const values = words.map(read);
-  return values.length > 0 && values.every((value) => value !== null) ? (values as number[]) : null;
+    .filter((piece) => piece !== "");
+
+/** Jets typed in a row: "165 170 175x2" is one 165, one 170 and two 175; "2x175" is two 175 as well. */
+export function typedJets(typed: string): TypedJets {
+  const jets: { number: number; count: number }[] = [];
+  for (const piece of pieces(typed)) {
+    const [first, second, ...more] = piece.split("x");
+    const [a, b] = [readJetNumber(first ?? ""), readJetNumber(second ?? "")];
+    const leads = /^[1-9]$/.test(first ?? "") && b.ok;
+    const number = leads ? b : a;
+    const times = second === undefined ? "1" : leads ? first! : second;
+    const counted = /^\d{1,3}$/.test(times) && Number(times) > 0 && more.length === 0;
+    if (!number.ok) return { jets, wrong: number.detail };
+    if (!counted) return { jets, wrong: `"${piece}" has no count I can read. Type 175x2 for two of them.` };
+    jets.push({ number: number.value, count: Number(times) });
+  }
+  return { jets, wrong: null };
 }

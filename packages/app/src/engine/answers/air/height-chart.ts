@@ -1,41 +1,56 @@
-import { accept, altitudeChart, fromCelsius, fromMetre, type Outcome, toCelsius } from "@jetwright/core";
-import { bikeCase } from "@jetwright/records";
+import { accept, altitudeChart, fromCelsius, fromMetre, type Outcome } from "@jetwright/core";
+import type { CaseWarning } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
+import { type JetSource, sizesFor } from "./mains-at-hand.ts";
+import { type RightAir, ranRight } from "./ran-right.ts";
 
 export interface HeightChart {
+  /** The air everything is counted from. */
+  readonly from: RightAir;
   readonly heights: readonly number[];
   readonly celsius: readonly number[];
-  /** By height, then temperature. */
+  /** By height, then temperature; null where nothing at hand is rich enough or the part is not known. */
   readonly cells: readonly (readonly { readonly main: number | null; readonly clip: number | null }[])[];
-  /** The air the setup was last ridden in, as the nearest cell. */
-  readonly base: { readonly row: number; readonly column: number } | null;
+  /** The cell nearest to the air counted from. */
+  readonly base: { readonly row: number; readonly column: number };
   readonly fitted: { readonly main: number | null; readonly clip: number | null };
+  readonly warnings: readonly CaseWarning[];
 }
 
-/** Main jet and clip by height and temperature, for a setup that is right in the air last noted. */
+/** Main jet and clip by height and temperature, for a setup that is right in the air it is counted from. */
 export function heightChart(
   { shop }: EngineState,
   {
     bike,
     heights,
     celsius,
-  }: { readonly bike: string; readonly heights: readonly number[]; readonly celsius: readonly number[] },
+    source,
+  }: {
+    readonly bike: string;
+    readonly heights: readonly number[];
+    readonly celsius: readonly number[];
+    readonly source: JetSource;
+  },
 ): Outcome<HeightChart> {
-  const made = bikeCase(shop, bike);
-  if (!made.ok) return made;
-  const { now } = made.value;
-  const chart = altitudeChart(now, heights.map(fromMetre), celsius.map(fromCelsius));
+  const base = ranRight(shop, bike);
+  if (!base.ok) return base;
+  const { situation, bikeCase, air, warnings } = base.value;
+  const { main, clip } = situation.setup;
+  const chart = altitudeChart(
+    situation,
+    heights.map(fromMetre),
+    celsius.map(fromCelsius),
+    main.part === null ? {} : { mains: sizesFor(main.part, "main", bikeCase.drawer, source) },
+  );
   if (!chart.ok) return chart;
-  const noted = shop.bikes.get(bike)?.now.air?.body.heightM;
   return accept({
+    from: air,
     heights,
     celsius,
     cells: chart.value.cells.map((row) => row.map(({ main, clip }) => ({ main, clip }))),
-    base:
-      noted === undefined
-        ? null
-        : { row: nearest(heights, noted), column: nearest(celsius, toCelsius(now.air.temperature)) },
-    fitted: { main: now.setup.main.part?.number ?? null, clip: now.setup.clip.part },
+    base: { row: nearest(heights, air.heightM), column: nearest(celsius, air.celsius) },
+    fitted: { main: main.part?.number ?? null, clip: clip.part },
+    warnings,
   });
 }
 

@@ -1,112 +1,130 @@
 import {
   accept,
-  altitudeChart,
   fromCelsius,
   fromMetre,
   type Jet,
+  type JetNumbering,
+  type JetPlace,
   jetsToBuy,
-  type Metre,
+  jetsWanted as jetsWantedBy,
   type Outcome,
+  type RidingRange,
   refuse,
   sizesOwned,
-  typicalSteps,
+  sizesSold,
+  toCelsius,
   type Wanted,
 } from "@jetwright/core";
-import { bikeCase, shopDrawer } from "@jetwright/records";
+import { shopDrawer } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
+import { ranRight } from "../air/ran-right.ts";
+import type { RangeGiven } from "./riding-range.ts";
 
-export interface Corner {
-  readonly heightM: number;
-  readonly celsius: number;
+/** What a jet is bought for: one bike, and the heights and temperatures where nothing else at hand serves it. */
+export interface BoughtFor {
+  readonly bike: string;
+  readonly fields: number;
+  readonly heightM: { readonly from: number; readonly to: number };
+  readonly celsius: { readonly from: number; readonly to: number };
+}
+
+export interface KindToBuy {
+  readonly place: JetPlace;
+  readonly numbering: JetNumbering;
+  readonly maker: string;
+  readonly bikes: readonly string[];
+  readonly owned: readonly number[];
+  readonly buy: readonly { readonly number: number; readonly for: readonly BoughtFor[] }[];
+  /** Fields looked at, and of these: served by what is owned and fitted; served by no size sold. */
+  readonly fields: number;
+  readonly served: number;
+  readonly outOfReach: readonly BoughtFor[];
 }
 
 export interface JetsWanted {
-  readonly kinds: readonly {
-    readonly numbering: "bore" | "flow";
-    readonly maker: string;
-    readonly owned: readonly number[];
-    readonly buy: readonly {
-      readonly number: number;
-      readonly serves: readonly {
-        readonly bike: string;
-        readonly heightM: number;
-        readonly celsius: number;
-      }[];
-    }[];
-    /** Corners that the jets owned serve already. */
-    readonly served: number;
-    readonly outOfReach: number;
-  }[];
-  /** Bikes that could not be reckoned, and why. */
+  readonly kinds: readonly KindToBuy[];
+  /** Bikes or jets that could not be reckoned, and why. */
   readonly leftOut: readonly { readonly bike: string; readonly why: string }[];
 }
 
-/** A main jet one step richer than the least is still right: a jet serves a corner over this many steps. */
-const STEPS_WIDE = 1;
-/** Sizes looked at to either side of the fitted jet. */
-const STEPS_AROUND = 12;
+const PLACES = ["main", "pilot"] as const;
+const SIDE = { main: "mains", pilot: "pilots" } as const;
 
-/** The fewest main jets to buy so that every bike has a right one at every corner of heights and temperatures. */
+/** The fewest jets to buy so that every bike on the list has a right one everywhere in the range. */
 export function jetsWanted(
   { shop }: EngineState,
-  { corners }: { readonly corners: readonly Corner[] },
+  { range }: { readonly range: RangeGiven },
 ): Outcome<JetsWanted> {
-  if (corners.length === 0)
-    return refuse("no-corners", "Give at least one height and temperature you ride in.");
-  const kinds = new Map<string, { jet: Jet; wanted: Wanted[]; sizes: Set<number> }>();
+  const { lowestM, highestM, coldestC, hottestC } = range;
+  if (lowestM > highestM || coldestC > hottestC) {
+    return refuse("upside-down", "The lowest height and the coldest day come first: swap the two figures.");
+  }
+  const asked: RidingRange = {
+    lowest: fromMetre(lowestM),
+    highest: fromMetre(highestM),
+    coldest: fromCelsius(coldestC),
+    hottest: fromCelsius(hottestC),
+  };
+  const kinds = new Map<string, { place: JetPlace; jet: Jet; bikes: Set<string>; wanted: Wanted[] }>();
   const leftOut: { bike: string; why: string }[] = [];
   for (const [bike, { description, awayAt }] of shop.bikes) {
     if (description === null || awayAt !== null) continue;
     const name = description.name ?? bike;
-    const made = bikeCase(shop, bike);
-    const jet = made.ok ? made.value.now.setup.main.part : null;
-    if (!made.ok || jet === null) {
-      leftOut.push({ bike: name, why: made.ok ? "Its main jet is not known." : made.detail });
+    const base = ranRight(shop, bike);
+    const wanted = base.ok ? jetsWantedBy(name, base.value.situation, asked) : base;
+    if (!base.ok || !wanted.ok) {
+      leftOut.push({ bike: name, why: wanted.ok ? "" : wanted.detail });
       continue;
     }
-    const step = typicalSteps(jet, "main")[0];
-    const key = `${jet.numbering} ${jet.maker}`;
-    const kind = kinds.get(key) ?? { jet, wanted: [], sizes: new Set<number>() };
-    kinds.set(key, kind);
-    for (let k = -STEPS_AROUND; k <= STEPS_AROUND; k++) kind.sizes.add(jet.number + k * step);
-    for (const { heightM, celsius } of corners) {
-      const chart = altitudeChart(made.value.now, [fromMetre(heightM)], [fromCelsius(celsius)]);
-      if (!chart.ok) {
-        leftOut.push({ bike: name, why: chart.detail });
-        break;
+    for (const place of PLACES) {
+      const jet = base.value.situation.setup[place].part;
+      if (jet === null) {
+        leftOut.push({ bike: name, why: `Its ${place} jet is not known: take it out and read its number.` });
+        continue;
       }
-      const least = chart.value.cells[0]![0]!.exactMain;
-      if (least === null) continue;
-      kind.wanted.push({
-        bike: name,
-        height: heightM as Metre,
-        celsius,
-        least: least - 1e-6,
-        most: least + (1 + STEPS_WIDE) * step,
-      });
+      const key = `${place} ${jet.numbering} ${jet.maker.trim().toLowerCase()}`;
+      const kind = kinds.get(key) ?? { place, jet, bikes: new Set(), wanted: [] };
+      kinds.set(key, kind);
+      kind.bikes.add(name);
+      kind.wanted.push(...wanted.value[place]);
     }
   }
   const drawer = shopDrawer(shop);
   return accept({
-    kinds: [...kinds.values()].map(({ jet, wanted, sizes }) => {
-      const owned = sizesOwned(drawer, "mains", jet);
-      const { buy, served, outOfReach } = jetsToBuy(
-        wanted,
-        owned,
-        [...sizes].sort((a, b) => a - b),
-      );
-      return {
-        numbering: jet.numbering,
-        maker: jet.maker,
-        owned,
-        buy: buy.map(({ number, serves }) => ({
-          number,
-          serves: serves.map(({ bike, height, celsius }) => ({ bike, heightM: height, celsius })),
-        })),
-        served: served.length,
-        outOfReach: outOfReach.length,
-      };
-    }),
+    kinds: [...kinds.values()]
+      .sort((a, b) => PLACES.indexOf(a.place) - PLACES.indexOf(b.place))
+      .map(({ place, jet, bikes, wanted }) => {
+        const owned = sizesOwned(drawer, SIDE[place], jet);
+        const { buy, served, outOfReach } = jetsToBuy(wanted, owned, sizesSold(place, jet.numbering));
+        return {
+          place,
+          numbering: jet.numbering,
+          maker: jet.maker.trim(),
+          bikes: [...bikes],
+          owned,
+          buy: buy.map(({ number, serves }) => ({ number, for: byBike(serves) })),
+          fields: wanted.length,
+          served: served.length,
+          outOfReach: byBike(outOfReach),
+        };
+      }),
     leftOut,
   });
 }
+
+function byBike(wanted: readonly Wanted[]): BoughtFor[] {
+  return [...new Set(wanted.map(({ bike }) => bike))].map((name) => {
+    const of = wanted.filter(({ bike }) => bike === name);
+    return {
+      bike: name,
+      fields: of.length,
+      heightM: ends(of.map(({ height }) => height)),
+      celsius: ends(of.map(({ temperature }) => toCelsius(temperature))),
+    };
+  });
+}
+
+const ends = (values: readonly number[]): { readonly from: number; readonly to: number } => ({
+  from: Math.min(...values),
+  to: Math.max(...values),
+});

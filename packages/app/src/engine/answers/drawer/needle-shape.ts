@@ -24,7 +24,7 @@ export interface NeedleShape {
     readonly degreesSd: number;
   }[];
   /** Readings the others speak against. */
-  readonly doubtful: readonly { readonly belowTopGrooveMm: number; readonly expectedMm: number }[];
+  readonly doubtful: readonly (NeedlePoint & { readonly expectedMm: number })[];
   readonly remarks: readonly string[];
   /** The shape as a line to draw: at its ends and at each bend. */
   readonly line: readonly NeedlePoint[];
@@ -61,7 +61,11 @@ export function needleShape(
       degreesSd: toDegree(tapers[i]!.includedAngleSd),
     })),
     doubtful: leftOut.map(({ reading, expected }) => ({
-      belowTopGrooveMm: toMillimetre(reading.belowTopGroove),
+      ...points.find(
+        ({ belowTopGrooveMm, diameterMm }) =>
+          fromMillimetre(belowTopGrooveMm) === reading.belowTopGroove &&
+          fromMillimetre(diameterMm) === reading.diameter,
+      )!,
       expectedMm: toMillimetre(expected),
     })),
     remarks,
