@@ -11,14 +11,15 @@ const said = watched<Said | null>(null);
 /** Says one sentence at the foot of the screen, with an undo where there is one. */
 export const say = (words: string, undo?: Said["undo"]): void => said.set(undo ? { words, undo } : { words });
 
-/** Long enough to read and reach the undo. */
-const SHOWN_FOR = 8000;
+/** Long enough to read; with an undo, to reach it. */
+const SHOWN_FOR = 4000;
+const SHOWN_FOR_UNDO = 8000;
 
 export function Toast() {
   const now = useWatched(said);
   useEffect(() => {
     if (now === null) return;
-    const timer = setTimeout(() => said.set(null), SHOWN_FOR);
+    const timer = setTimeout(() => said.set(null), now.undo ? SHOWN_FOR_UNDO : SHOWN_FOR);
     return () => clearTimeout(timer);
   }, [now]);
   return (
