@@ -34,6 +34,14 @@ export function AirRead({ preview, onMend }: AirReadProps) {
           {mend === "sea level" ? words.mendSeaLevel : words.mendStation}
         </button>
       )}
+      {air.ok &&
+        air.value.warnings
+          .filter(({ mild }) => mild)
+          .map(({ code, text }) => (
+            <p key={code} class="quiet small">
+              {text}
+            </p>
+          ))}
       {effect !== null && <h2>{words.effectTitle}</h2>}
       {effect !== null && (effect.ok ? <Effect effect={effect.value} /> : <p>{effect.detail}</p>)}
     </section>
@@ -57,11 +65,13 @@ function Density({ figures }: { readonly figures: AirFigures }) {
         )}{" "}
         {words.like(heightText(Math.round(figures.likeHeightM / 10) * 10, preferences))}
       </p>
-      {figures.warnings.map(({ code, text }) => (
-        <p key={code} class="caution">
-          {text}
-        </p>
-      ))}
+      {figures.warnings
+        .filter(({ mild }) => !mild)
+        .map(({ code, text }) => (
+          <p key={code} class="caution">
+            {text}
+          </p>
+        ))}
     </>
   );
 }
@@ -82,7 +92,9 @@ function Effect({ effect: { from, at } }: { readonly effect: AirEffect }) {
         <thead>
           <tr>
             <th scope="col">{words.opening}</th>
-            <th scope="col">{words.mixture}</th>
+            <th scope="col" class="number">
+              {words.mixture}
+            </th>
           </tr>
         </thead>
         <tbody>

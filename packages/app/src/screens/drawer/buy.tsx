@@ -124,15 +124,16 @@ function Kind({ kind: { place, numbering, maker, bikes, buy, outOfReach } }: { r
   const all = useWords().drawer;
   const words = all.buyScreen;
   const [preferences] = usePreferences();
+  const degrees = (celsius: number) => temperatureText(Math.round(celsius), preferences);
   const where = ({ heightM, celsius }: BoughtFor) =>
     [
       words.range(heightText(heightM.from, preferences), heightText(heightM.to, preferences)),
-      words.range(temperatureText(celsius.from, preferences), temperatureText(celsius.to, preferences)),
+      words.range(degrees(celsius.from), degrees(celsius.to)),
     ] as const;
   return (
     <section class="stack" aria-live="polite">
-      <h2>{words.heading(place, all.kind(numbering, maker))}</h2>
-      <p class="quiet small">{words.usedBy(bikes.join(", "))}</p>
+      <h2>{words.heading(place)}</h2>
+      <p class="quiet small">{words.usedBy(all.kind(numbering, maker), bikes.join(", "))}</p>
       {buy.length === 0 && outOfReach.length === 0 && <p>{words.nothing}</p>}
       <ul class="rows">
         {buy.map(({ number, for: reasons }) => (

@@ -36,8 +36,8 @@ export function Drawer() {
           <h2>{words[part]}</h2>
           {kind !== null && <p class="quiet small">{words.kind(kind.numbering, kind.maker)}</p>}
           <ul class="rows">
-            {lines.map((line) => (
-              <Line key={line.key} line={line} onStep={(way) => void step(line.part, way)} />
+            {lines.map((line, i) => (
+              <Line key={line.key} line={line} first={i === 0} onStep={(way) => void step(line.part, way)} />
             ))}
           </ul>
         </section>
@@ -55,14 +55,17 @@ export function Drawer() {
 
 function Line({
   line: { part, count, up, down },
+  first,
   onStep,
 }: {
   readonly line: DrawerLine;
+  /** The step down is told once; between two lines it is the upper one's step up. */
+  readonly first: boolean;
   readonly onStep: (kind: "parts-bought" | "parts-used") => void;
 }) {
   const words = useWords().drawer;
   const name = partName(part, words);
-  const next = [up, down].filter((size) => size !== null);
+  const next = [first ? down : null, up].filter((size) => size !== null);
   return (
     <li class="drawer-line">
       <span class="drawer-part">

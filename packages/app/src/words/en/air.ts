@@ -5,7 +5,7 @@ export const air = {
   title: "What air is it?",
   way: "How you know it",
   byHand: "Instruments",
-  byReport: "Weather report",
+  byReport: "Report",
   byHeight: "Height only",
   temperature: "Temperature in the shade",
   temperatureHere: "Temperature at your place, if you have it",
@@ -88,7 +88,7 @@ export const air = {
     unnamed: (n: number): string => `Place ${n}`,
     temperature: "Coldest there",
     height: "Height",
-    safe: (main: number): string => `Main jet ${main} is lean nowhere on this ride`,
+    safe: (main: number): string => `Main jet ${main} is safe for the whole ride`,
     stays: "That is what is fitted: nothing to change.",
     change: (from: number, to: number): string =>
       to > from
@@ -96,7 +96,7 @@ export const air = {
         : `Fitted is ${from}: safe as well, only richer everywhere.`,
     notOwned: (main: number): string => `A ${main} is not in the drawer.`,
     decides: (name: string, height: string, temperature: string): string =>
-      `${name} decides: ${height} at ${temperature} is the densest air of the ride.`,
+      `${name} decides: ${height} at ${temperature} is the densest air. At full throttle it is lean nowhere else.`,
     none: "No main jet at hand is big enough",
     feels: "What each place will feel like",
     feel: (percent: number): string =>

@@ -15,7 +15,7 @@ export const drawer = {
   cutaway: (mm: number): string => `cutaway ${mm} mm`,
   bored: (mm: number): string => `${mm} mm`,
   next: (number: number, percent: number, owned: number): string =>
-    `${percent > 0 ? "up" : "down"} ${number}, ${Math.abs(percent).toFixed(1)} % ${percent > 0 ? "more" : "less"} hole${owned > 0 ? "" : ", not here"}`,
+    `${percent > 0 ? "up" : "down"} ${number}: ${Math.abs(percent).toFixed(1)} %${owned > 0 ? "" : ", none here"}`,
   one: (name: string): string => `one more ${name}`,
   less: (name: string): string => `one less ${name}`,
   count: (count: number): string => `${count}`,
@@ -92,9 +92,8 @@ export const drawer = {
     nothing: "Nothing to buy: what is owned and fitted serves every height and temperature.",
     jet: (place: "main" | "pilot", number: number): string =>
       `${place === "main" ? "Main" : "Pilot"} jet ${number}`,
-    heading: (place: "main" | "pilot", kind: string): string =>
-      `${place === "main" ? "Main jets" : "Pilot jets"}, ${kind}`,
-    usedBy: (bikes: string): string => `For ${bikes}.`,
+    heading: (place: "main" | "pilot"): string => (place === "main" ? "Main jets" : "Pilot jets"),
+    usedBy: (kind: string, bikes: string): string => `${kind}. For ${bikes}.`,
     why: (bike: string, heights: string, temperatures: string): string =>
       `${bike}, ${heights}, ${temperatures}: nothing you have is right there.`,
     range: (from: string, to: string): string => (from === to ? from : `${from} to ${to}`),

@@ -62,6 +62,16 @@ describe("the air before it is kept", () => {
     expect(preview({ temperatureC: 10, heightM: 10 }).mend).toBeNull();
   });
 
+  test("what was only taken as usual is told mildly, a likely mistake is not", () => {
+    const mild = (body: AirBody) => figures(body).warnings.map(({ code, mild }) => [code, mild]);
+    expect(mild({ temperatureC: 11, heightM: 420 })).toEqual([
+      ["pressure-from-height", true],
+      ["humidity-assumed", true],
+    ]);
+    const doubted = { temperatureC: 11, stationPressureHpa: 1010, heightM: 420, humidityPercent: 50 };
+    expect(mild(doubted)).toEqual([["sea-level-pressure-as-station", false]]);
+  });
+
   test("a report: what was read of it, and how old it is", () => {
     const report = "METAR XSKP 160720Z 28006KT 9999 FEW060 09/02 Q1019";
     expect(preview({ report, heightM: 1900, stationHeightM: 1120 }).report).toEqual({

@@ -29,7 +29,8 @@ export interface AirFigures {
   readonly doubtPercent: number;
   /** The height in standard air that is as thin, metres. */
   readonly likeHeightM: number;
-  readonly warnings: readonly { readonly code: string; readonly text: string }[];
+  /** Mild: nothing is wrong, something was taken as usual. */
+  readonly warnings: readonly { readonly code: string; readonly text: string; readonly mild: boolean }[];
 }
 
 export interface AirEffect {
@@ -51,6 +52,16 @@ export interface AirPreview {
 
 /** Warnings a rider can do nothing about: they move the density by hundredths of a per cent. */
 const QUIET: readonly string[] = ["outside-formula-range"];
+/** Warnings that only say what was taken as usual, and at what cost. */
+const MILD: readonly string[] = [
+  "humidity-assumed",
+  "dew-point-missing",
+  "pressure-from-height",
+  "reduction-uncertain",
+  "report-age-unknown",
+  "station-height-unknown",
+  "station-height-differs",
+];
 /** Warnings that say the pressure may be of the other kind. */
 const TRAPS: readonly string[] = [
   "sea-level-pressure-as-station",
@@ -121,5 +132,7 @@ const figuresOf = (air: AirState): AirFigures => ({
   percentOfStandard: (100 * air.dryDensity) / STANDARD_AIR.dryDensity,
   doubtPercent: 100 * air.relativeSd,
   likeHeightM: densityAltitude(air.density),
-  warnings: air.warnings.filter(({ code }) => !QUIET.includes(code)),
+  warnings: air.warnings
+    .filter(({ code }) => !QUIET.includes(code))
+    .map(({ code, text }) => ({ code, text, mild: MILD.includes(code) })),
 });
