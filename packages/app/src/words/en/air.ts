@@ -88,7 +88,7 @@ export const air = {
     unnamed: (n: number): string => `Place ${n}`,
     temperature: "Coldest there",
     height: "Height",
-    safe: (main: number): string => `Main jet ${main} is safe for the whole ride`,
+    safe: (main: number): string => `With main jet ${main}, full throttle is lean nowhere`,
     stays: "That is what is fitted: nothing to change.",
     change: (from: number, to: number): string =>
       to > from
@@ -96,7 +96,7 @@ export const air = {
         : `Fitted is ${from}: safe as well, only richer everywhere.`,
     notOwned: (main: number): string => `A ${main} is not in the drawer.`,
     decides: (name: string, height: string, temperature: string): string =>
-      `${name} decides: ${height} at ${temperature} is the densest air. At full throttle it is lean nowhere else.`,
+      `${name} decides: ${height} at ${temperature} is the densest air of the ride.`,
     none: "No main jet at hand is big enough",
     feels: "What each place will feel like",
     feel: (percent: number): string =>
