@@ -1,0 +1,53 @@
+import AxeBuilder from "@axe-core/playwright";
+import { expect, test } from "@playwright/test";
+
+// Every screen in both themes: rules of WCAG 2.0 to 2.2, levels A and AA, by axe.
+
+const SCREENS = [
+  "/",
+  "/bike/bramble",
+  "/bike/bramble/next",
+  "/bike/bramble/report",
+  "/bike/bramble/fitted",
+  "/bike/bramble/change/0",
+  "/bike/bramble/carburetor",
+  "/bike/bramble/air",
+  "/bike/bramble/trip",
+  "/bike/bramble/chart",
+  "/bike/bramble/sheet",
+  "/bike/bramble/history",
+  "/bike/bramble/ask",
+  "/bike/bramble/check/pressure-test",
+  "/bike/bramble/test/screw-sweep-air",
+  "/bike/bramble/marks",
+  "/drawer",
+  "/drawer/needle",
+  "/drawer/buy",
+  "/start",
+  "/backup",
+  "/more",
+  "/new",
+];
+
+for (const theme of ["light", "dark"] as const) {
+  test(`axe finds nothing on any screen, ${theme}`, async ({ page }) => {
+    test.setTimeout(180_000);
+    await page.emulateMedia({ colorScheme: theme, reducedMotion: "reduce" });
+    await page.goto("/");
+    await page.getByText("Look at an example shop").click();
+    await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+    const found: string[] = [];
+    for (const screen of SCREENS) {
+      await page.goto(`/#${screen}`);
+      await expect(page.locator("h1")).toBeVisible();
+      await page.waitForLoadState("networkidle");
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"])
+        .analyze();
+      for (const { id, nodes } of violations) found.push(`${screen}: ${id}: ${nodes[0]?.html.slice(0, 120)}`);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      if (wide > 1) found.push(`${screen}: ${wide} px too wide`);
+    }
+    expect(found).toEqual([]);
+  });
+}
