@@ -65,7 +65,7 @@ module.exports = {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
     doNotFollow: { path: "node_modules" },
-    exclude: { path: "[.]stryker-tmp|coverage" },
+    exclude: { path: "[.]stryker-tmp|coverage|test-results|^dist/" },
     enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["import", "default"] },
   },
 };

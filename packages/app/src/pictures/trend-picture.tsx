@@ -74,32 +74,34 @@ export function TrendPicture({ rides }: { readonly rides: readonly TrendRide[] }
         ))}
       </svg>
       <figcaption class="small quiet">{words.note}</figcaption>
-      <table class="unseen">
-        <caption>{words.label}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{words.column.ride}</th>
-            {ROWS.map((row) => (
-              <th key={row} scope="col">
-                {words.column[row]}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rides.map((ride, i) => (
-            <tr key={ride.record}>
-              <th scope="row">
-                {words.ride(i + 1)}
-                {ride.changed && `, ${words.changed}`}
-              </th>
+      <div class="unseen">
+        <table>
+          <caption>{words.label}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{words.column.ride}</th>
               {ROWS.map((row) => (
-                <td key={row}>{all.amount(percentRich(ride[row].mean))}</td>
+                <th key={row} scope="col">
+                  {words.column[row]}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {rides.map((ride, i) => (
+              <tr key={ride.record}>
+                <th scope="row">
+                  {words.ride(i + 1)}
+                  {ride.changed && `, ${words.changed}`}
+                </th>
+                {ROWS.map((row) => (
+                  <td key={row}>{all.amount(percentRich(ride[row].mean))}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
     </figure>
   );
 }
