@@ -61,4 +61,18 @@ describe("ways to read the instruments", () => {
     expect(found.length).toBeLessThanOrEqual(4);
     for (const way of found) expect(way.size).toBeLessThanOrEqual(2);
   });
+
+  test("[B11] in a log of more than a hundred pieces of evidence one reading at most is told apart", () => {
+    const odd = [0.05, 0.048].map((error, i) =>
+      exampleMeasured(error, { record: `odd${i}`, at: 9 + i, sd: 0.012 }),
+    );
+    const readings = [at(3, 0), at(5, 0), at(4, 0), at(6, 0), ...odd];
+    const mute = exampleSign({ chance: { rich: 0.5, right: 0.5, lean: 0.5 } });
+    const padded = (count: number) => [
+      ...readings,
+      ...Array.from({ length: count - readings.length }, (_, i) => exampleSeen(mute, { situation: `s${i}` })),
+    ];
+    expect(ways(padded(100)).ways).toHaveLength(4);
+    expect(ways(padded(101)).ways).toHaveLength(2);
+  });
 });

@@ -11,6 +11,8 @@ export type Reading = ReadonlyMap<number, Factor>;
 const IN_DOUBT = 3.5;
 /** So many readings in doubt are told apart, each right or wrong; more stay one likelihood with two humps. */
 const MOST = 2;
+/** In a log with more evidence than this a single reading weighs little, and one is enough. */
+const LONG_LOG = 100;
 
 /**
  * Ways to read the instruments: a reading that the rest of the evidence neither bears out nor rules out is
@@ -40,7 +42,7 @@ export function waysToRead(
   }
   doubts.sort((a, b) => a.doubt - b.doubt || a.i - b.i);
   let ways: Reading[] = [new Map()];
-  for (const { i } of doubts.slice(0, MOST)) {
+  for (const { i } of doubts.slice(0, sites.length > LONG_LOG ? 1 : MOST)) {
     const both = [true, false].map((right) => taken(sites[i]!.sound, right));
     ways = ways.flatMap((way) => both.map((factor) => new Map([...way, [i, factor]])));
   }
