@@ -1,5 +1,6 @@
 import { deflateSync } from "node:zlib";
 
+const COLOURS = 64;
 const SIGNATURE = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
 
 const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
@@ -59,7 +60,7 @@ function nearest(colour: number, palette: readonly number[]): number {
 }
 
 /**
- * A PNG of sixteen colours, the ones the picture uses most; every pixel takes the nearest. For flat drawings and text.
+ * A PNG of 64 colours, the ones the picture uses most; every pixel takes the nearest. For flat drawings and text.
  * `rgba` holds width × height × 4 bytes; transparency is left out. Source: PNG specification, third edition (W3C 2025), clauses 5
  * and 11, from memory.
  */
@@ -67,9 +68,9 @@ export function palettePng(rgba: Uint8Array, width: number, height: number): Buf
   if (rgba.length !== width * height * 4) {
     throw new RangeError(`${rgba.length} bytes for ${width} × ${height}: needs ${width * height * 4}`);
   }
-  const palette = paletteOf(rgba, 16);
+  const palette = paletteOf(rgba, COLOURS);
   const known = new Map<number, number>();
-  const lineBytes = 1 + Math.ceil(width / 2);
+  const lineBytes = 1 + width;
   const lines = Buffer.alloc(lineBytes * height);
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
@@ -80,13 +81,13 @@ export function palettePng(rgba: Uint8Array, width: number, height: number): Buf
         index = nearest(colour, palette);
         known.set(colour, index);
       }
-      lines[y * lineBytes + 1 + (x >> 1)]! |= x % 2 === 0 ? index << 4 : index;
+      lines[y * lineBytes + 1 + x] = index;
     }
   }
   const header = Buffer.alloc(13);
   header.writeUInt32BE(width, 0);
   header.writeUInt32BE(height, 4);
-  header.set([4, 3, 0, 0, 0], 8);
+  header.set([8, 3, 0, 0, 0], 8);
   const colours = Buffer.from(palette.flatMap((c) => [c >> 16, (c >> 8) & 0xff, c & 0xff]));
   return Buffer.concat([
     SIGNATURE,

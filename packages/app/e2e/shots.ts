@@ -2,13 +2,13 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSy
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { type BrowserContext, chromium, type Page } from "@playwright/test";
-import { build, preview } from "vite";
+import { preview } from "vite";
 import { palettePng } from "./palette-png.ts";
-import { ROOT } from "./run-step.ts";
 
 /** `npm run shots`: draws the main screens with the example shop into docs/shots. `--at` takes an app that runs already. */
 
-const SHOTS = join(ROOT, "docs/shots");
+const APP = join(import.meta.dirname, "..");
+const SHOTS = join(APP, "../../docs/shots");
 const LIMIT_KB = 60;
 const THREE_LIMIT_KB = 150;
 const STILL_MS = 1500;
@@ -37,10 +37,12 @@ const browserPath = [process.env.CHROMIUM, "/usr/bin/chromium", "/usr/bin/google
 if (browserPath === undefined) throw new Error("No browser: install Chromium, or set CHROMIUM to one.");
 
 async function serve(): Promise<{ address: string; close: () => Promise<void> }> {
-  const root = join(ROOT, "packages/app");
-  const configFile = join(root, "vite.config.ts");
-  await build({ root, configFile, logLevel: "error" });
-  const server = await preview({ root, configFile, preview: { port: 4330 }, logLevel: "error" });
+  const server = await preview({
+    root: APP,
+    configFile: join(APP, "vite.config.ts"),
+    preview: { port: 4330 },
+    logLevel: "error",
+  });
   return { address: server.resolvedUrls!.local[0]!, close: () => server.close() };
 }
 

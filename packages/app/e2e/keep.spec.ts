@@ -1,0 +1,103 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, type Page, test } from "@playwright/test";
+
+// What is written down: out of the app and in again, struck, and seen in another tab.
+
+const SHOP_FILE = join(import.meta.dirname, "../../../demo/shop.jsonl");
+const SHOP_LINES = readFileSync(SHOP_FILE, "utf8").split("\n").filter(Boolean);
+
+/** The records of these lines; the order of lines and of keys within one means nothing. */
+const byId = (lines: readonly string[]): ReadonlyMap<string, unknown> =>
+  new Map(lines.map((line) => JSON.parse(line) as { id: string }).map((record) => [record.id, record]));
+
+const errorsOf = (page: Page): string[] => {
+  const errors: string[] = [];
+  page.on("pageerror", (error) => errors.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") errors.push(message.text());
+  });
+  return errors;
+};
+
+async function openShop(page: Page): Promise<void> {
+  await page.goto("/");
+  await page.getByText("Look at an example shop").click();
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+}
+
+test("a log file is taken in whole, and its copy carries every record of it", async ({ page }) => {
+  const errors = errorsOf(page);
+  await page.goto("/#/backup");
+  await page.getByLabel("Choose a file").setInputFiles(SHOP_FILE);
+  await page.getByRole("button", { name: `Take in ${SHOP_LINES.length} records` }).click();
+  await expect(page.getByText(`Kept: ${SHOP_LINES.length} records.`)).toBeVisible();
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save a copy as a file" }).click();
+  const copied = readFileSync(await (await download).path(), "utf8")
+    .split("\n")
+    .filter(Boolean);
+  expect(byId(copied)).toEqual(byId(SHOP_LINES));
+  expect(errors).toEqual([]);
+});
+
+test("a file that is not ours gets a sentence, and nothing is lost", async ({ page }) => {
+  const errors = errorsOf(page);
+  await openShop(page);
+  await page.goto("/#/backup");
+  const count = page.getByText(/^\d+ records on this device\.$/);
+  await expect(count).toBeVisible();
+  const before = await count.textContent();
+  for (const [name, text] of [
+    ["letter.txt", "Dear all,\nthe bike runs well.\n"],
+    ["shop.json", '{"sold": 3}'],
+    ["broken.jsonl", '{"id":"a1","kind":"ride-rep'],
+  ] as const) {
+    await page
+      .getByLabel("Choose a file")
+      .setInputFiles({ name, mimeType: "text/plain", buffer: Buffer.from(text) });
+    await expect(page.getByText(`“${name}”`)).toBeVisible();
+    await expect(page.getByRole("button", { name: /^Take in/ })).toHaveCount(0);
+    const leave = page.getByRole("button", { name: "Leave it" });
+    if (await leave.isVisible()) await leave.click();
+  }
+  expect(await count.textContent()).toBe(before);
+  await page.goto("/#/");
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
+  expect(errors).toEqual([]);
+});
+
+test("a mistake is struck, stays readable, and counts again when asked", async ({ page }) => {
+  const errors = errorsOf(page);
+  await openShop(page);
+  await page.goto("/#/bike/bramble/history");
+  const strike = page.getByRole("button", { name: /^Strike this as a mistake: / }).first();
+  const words = (await strike.getAttribute("aria-label"))!.replace("Strike this as a mistake: ", "");
+  const countable = page.getByRole("button", { name: `Strike this as a mistake: ${words}`, exact: true });
+  const before = await countable.count();
+  await expect(page.locator("s")).toHaveCount(0);
+  await strike.click();
+  await expect(page.locator("s")).toHaveCount(1);
+  await expect(page.locator("s")).toHaveText(words);
+  await expect(countable).toHaveCount(before - 1);
+  await page.reload();
+  await expect(page.locator("s")).toHaveText(words);
+  await page.getByRole("button", { name: "Count it again" }).click();
+  await expect(countable).toHaveCount(before);
+  expect(errors).toEqual([]);
+});
+
+test("what one tab keeps, the other shows without a reload", async ({ page, context }) => {
+  await openShop(page);
+  const other = await context.newPage();
+  const errors = [...errorsOf(page), ...errorsOf(other)];
+  await other.goto("/#/bike/bramble/history");
+  await expect(other.getByRole("heading", { name: "Everything written down" })).toBeVisible();
+  await page.goto("/#/bike/bramble/history");
+  await page
+    .getByRole("button", { name: /^Strike this as a mistake: / })
+    .first()
+    .click();
+  await expect(other.locator("s")).toHaveCount(1);
+  expect(errors).toEqual([]);
+});
