@@ -27,6 +27,10 @@ const SCREENS = [
   "/backup",
   "/more",
   "/new",
+  "/take",
+  "/cautions",
+  "/bike/bramble/describe",
+  "/bike/bramble/fitted/main-jet",
 ];
 
 for (const theme of ["light", "dark"] as const) {

@@ -135,8 +135,7 @@ test("a full phone says so and loses nothing", async ({ page }) => {
   await expect(page.getByLabel("Height where you ride")).toHaveValue("300");
 });
 
-test("the sheet prints on one page of A4 and of Letter", async ({ page, browserName }) => {
-  test.skip(browserName !== "chromium", "only Chromium prints to PDF here");
+test("the sheet prints on one page of A4 and of Letter", async ({ page }) => {
   await openShop(page);
   await open(page, "/bike/bramble/sheet");
   await expect(page.getByText("Stop at once when it")).toBeVisible();
