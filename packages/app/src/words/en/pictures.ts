@@ -48,7 +48,7 @@ export const pictures = {
     usualMark: "(usual)",
     clip: (groove: number) => `clip in groove ${groove}`,
     needle: (marks: string | null) => (marks === null || marks === "" ? "needle" : `needle ${marks}`),
-    cutaway: (millimetres: string) => `cutaway ${millimetres} mm`,
+    cutaway: (millimetres: string) => `cutaway ${millimetres}`,
     needleJet: (millimetres: string) => `needle jet ${millimetres}`,
     main: (number: number | null) => (number === null ? "main jet" : `main ${number}`),
     pilot: (number: number | null) => (number === null ? "pilot" : `pilot ${number}`),
