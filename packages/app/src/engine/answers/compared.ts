@@ -5,7 +5,7 @@ import {
   type Outcome,
   openingName,
   partText,
-  type SetupPart,
+  SETUP_ORDER,
   SPOKEN_OPENINGS,
 } from "@jetwright/core";
 import { situationOfRecord } from "@jetwright/records";
@@ -24,19 +24,6 @@ export interface Compared {
   readonly at: readonly ComparedAt[];
   readonly notes: readonly string[];
 }
-
-const PARTS: readonly SetupPart[] = [
-  "pilot",
-  "screw",
-  "cutaway",
-  "needleJet",
-  "needle",
-  "clip",
-  "main",
-  "fuelLift",
-  "pilotAirJet",
-  "mainAirJet",
-];
 
 /**
  * How much richer or leaner one setup of a bike runs than another at the openings people speak of: by its parts
@@ -59,7 +46,7 @@ export function compared(
   const comparison = compare(first.value, there);
   if (!comparison.ok) return comparison;
   return accept({
-    changes: PARTS.map((part) => ({
+    changes: SETUP_ORDER.map((part) => ({
       from: partText(first.value.setup, part),
       to: partText(second.value.setup, part),
     })).filter((one) => one.from !== one.to),

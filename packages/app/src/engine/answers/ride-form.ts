@@ -5,6 +5,7 @@ import {
   openingName,
   partText,
   refuse,
+  SETUP_ORDER,
   type Setup,
   type SetupPart,
   SIGN_SECTIONS,
@@ -112,17 +113,6 @@ function offeredById(id: string): SignOffered {
   return offered(sign);
 }
 
-const PARTS: readonly SetupPart[] = [
-  "pilot",
-  "screw",
-  "cutaway",
-  "needleJet",
-  "needle",
-  "clip",
-  "main",
-  "fuelLift",
-];
-
 /** What a part is, without how it is known. */
 const nameOf = (setup: Setup, part: SetupPart): string =>
   partText(setup, part).replace(/, (measured|read by eye|told|a guess)$/, "");
@@ -130,7 +120,7 @@ const nameOf = (setup: Setup, part: SetupPart): string =>
 function changedSince({ rides, now }: ReplayedCase): ChangedSince | null {
   const last = rides.at(-1)?.situation;
   if (last === undefined || last.setup === now.setup) return null;
-  const parts = PARTS.filter(
+  const parts = SETUP_ORDER.filter(
     (part) => JSON.stringify(last.setup[part].part) !== JSON.stringify(now.setup[part].part),
   );
   if (parts.length === 0) return null;

@@ -7,6 +7,7 @@ import {
   needleText,
   nextStep,
   type Outcome,
+  SETUP_ORDER,
   type Setup,
   type SetupPart,
   SIGN_SECTIONS,
@@ -122,23 +123,9 @@ const STOPS: readonly string[] = SIGN_SECTIONS.filter(({ words }) => words !== "
   .filter(({ stop }) => stop)
   .map(({ words }) => words);
 
-/** Parts from closed to full throttle. */
-const ORDER: readonly SetupPart[] = [
-  "pilot",
-  "screw",
-  "cutaway",
-  "needleJet",
-  "needle",
-  "clip",
-  "main",
-  "fuelLift",
-  "pilotAirJet",
-  "mainAirJet",
-];
-
 /** Every part of a setup as a row: its value without its name, and how it is known. */
 export const sheetParts = (setup: Setup): readonly SheetPart[] =>
-  ORDER.map((part) => {
+  SETUP_ORDER.map((part) => {
     const fitted: Known<unknown> = setup[part];
     return { part, value: fitted.part === null ? null : partValue(setup, part), how: fitted.how };
   });
