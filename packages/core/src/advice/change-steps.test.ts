@@ -325,6 +325,40 @@ describe("[A12] one at a time", () => {
       expect(notes.join(" ")).not.toMatch(/together would save|One change at a time/);
   });
 
+  test("what it would save is told by name, from five minutes up, and only where it saves", () => {
+    const said = (list: readonly Step[]) =>
+      new Map(list.map(({ id, notes }) => [id, notes.filter((note) => /on the whole/.test(note))]));
+    const weighing = weighed({ rides, oneChangeAtATime: true }, rich);
+    for (const [, notes] of said(changeSteps(weighing))) {
+      expect(notes).toHaveLength(1);
+      expect(notes[0]).toMatch(
+        /^Changing ((main jet|clip|pilot jet|air screw|needle)(, | and )?){2,} together would save about \d+ minutes/,
+      );
+    }
+    // Totals moved by hand: the best set dearer than every single part, or cheaper by less than five minutes.
+    const totals = (single: number, set: number): Weighing => ({
+      ...weighing,
+      candidates: weighing.candidates.map((candidate) => ({
+        ...candidate,
+        total: candidate.changes.length === 0 ? 1e6 : candidate.changes.length === 1 ? single : set,
+      })),
+      present: { ...weighing.present, total: 1e6 },
+    });
+    const counts = (single: number, set: number, oneChangeAtATime: boolean) => {
+      const given = totals(single, set);
+      const list = changeSteps({ ...given, story: { ...given.story, oneChangeAtATime } });
+      return new Set(
+        [...said(list)].map(([id, notes]) => `${id.includes("+") ? "set" : "part"} ${notes.length}`),
+      );
+    };
+    expect(counts(100, 95, true)).toEqual(new Set(["part 1"]));
+    expect(counts(100, 95.6, true)).toEqual(new Set(["part 0"]));
+    expect(counts(95, 100, true)).toEqual(new Set(["part 0"]));
+    expect(counts(100, 95, false)).toEqual(new Set(["part 0", "set 1"]));
+    expect(counts(100, 95.6, false)).toEqual(new Set(["part 0", "set 0"]));
+    expect(counts(95, 100, false)).toEqual(new Set(["part 0", "set 0"]));
+  });
+
   test("no set is praised that may not be advised", () => {
     // The top is rich in the mean, but one part in thirty is lean there: no smaller main, in no set.
     const mixed = {

@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { FAULT_CATALOGUE } from "../belief/faults.ts";
 import { boreJet, fitted, mm } from "../metering/test-situations.ts";
 import { known, UNKNOWN } from "../parts/known.ts";
-import type { CheckResult } from "./case.ts";
+import type { BikeCase, CheckResult } from "./case.ts";
+import { cautionById } from "./cautions.ts";
 import { checkById } from "./checks.ts";
 import { faultPriorsFor, nextStep } from "./next-step.ts";
 import { DRAWER, FOUND, ride, saw, story, tested } from "./test-stories.ts";
@@ -209,4 +210,57 @@ test("the step's setup and the picture after it are the same", () => {
   expect(advice.pictureAfter![0]!.mean).toBeLessThan(advice.picture[0]!.mean - 0.01);
   expect(advice.settled).toBe(true);
   expect(stepsOf(advice).filter(({ kind }) => kind === "ride")).toHaveLength(1);
+});
+
+describe("[A11] every kind of step is said in full", () => {
+  const unread = fitted({ pilot: UNKNOWN, screw: UNKNOWN }, FOUND);
+  const found: CheckResult = {
+    record: "c",
+    at: 5,
+    check: "spray-joints",
+    found: "faulty",
+    fault: "air-leak",
+  };
+  const bottom = [saw("dives-below-idle"), saw("idle-loads-up"), saw("stumbles-with-smoke")];
+  const kinds = new Map(
+    [
+      story({ rides: [ride([saw("runs-on-by-itself")])] }),
+      story({ rides: [ride(bottom)], checks: [found] }),
+      story({ rides: [ride(bottom, { situation: unread })], now: unread, reference: unread }),
+      story({ drawer: DRAWER, rides: [ride(bottom)] }),
+    ].flatMap((given) => stepsOf(adviceOf(given)).map((step) => [step.kind, step] as const)),
+  );
+
+  test.each(["stop", "mend", "check", "test", "change", "read-parts", "ride"] as const)("%s", (kind) => {
+    const step = kinds.get(kind)!;
+    for (const sentence of [step.expect, step.wrongIf, step.undo, ...step.how, ...step.notes])
+      expect(sentence).toMatch(/^[A-Z0-9].*[.?]$/s);
+    expect(step.how.length).toBeGreaterThan(0);
+    expect(step.cautions.length).toBeGreaterThan(0);
+    for (const id of step.cautions) expect(cautionById(id).text.length).toBeGreaterThan(0);
+    expect(["free", "seconds only", "stay below 3/4"]).toContain(step.topThrottle);
+    expect(step.changes.length > 0).toBe(kind === "change");
+    expect(step.situation !== null).toBe(kind === "change");
+    expect(step.opening === null).toBe(kind !== "test");
+  });
+
+  test("a mend and a reading of parts end with what to note and to leave", () => {
+    expect(kinds.get("mend")!.notes.join(" ")).toMatch(/Note the mend/);
+    expect(kinds.get("mend")!.topThrottle).toBe("stay below 3/4");
+    expect(kinds.get("read-parts")!.notes).toHaveLength(1);
+    expect(kinds.get("read-parts")!.cautions).toEqual(
+      expect.arrayContaining(["fuel-off-first", "petrol-vapour", "slide-snap-before-start", "makers-manual"]),
+    );
+  });
+
+  test("a check of the other kind of engine is never asked", () => {
+    const four = { strokes: 4 as const, displacement: null, acceleratorPump: true };
+    const rides = [ride([saw("hangs-after-closing"), saw("hang-grows-with-heat")])];
+    const asked = (given: Partial<BikeCase>) =>
+      stepsOf(adviceOf(story({ rides, ...given }))).filter(({ kind }) => kind === "check");
+    expect(asked({ engine: four }).length).toBeGreaterThan(0);
+    for (const { id } of asked({ engine: four })) expect(checkById(id)!.strokes).not.toBe("two");
+    for (const { id } of asked({})) expect(checkById(id)!.strokes).not.toBe("four");
+    expect(asked({}).map(({ id }) => id)).toContain("pressure-test");
+  });
 });

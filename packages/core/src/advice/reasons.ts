@@ -105,9 +105,5 @@ export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase()
 
 export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-export const at = (opening: Opening): string =>
-  opening === 0
-    ? "at closed throttle"
-    : opening === 1
-      ? "at full throttle"
-      : `at ${openingName(opening)} throttle`;
+/** "at closed throttle", "at 1/4 throttle", "at full throttle". */
+export const at = (opening: Opening): string => `at ${openingName(opening)} throttle`;
