@@ -136,6 +136,23 @@ describe("what is asked of the next ride", () => {
     expect(asked({ rides: [ride([])] })).toMatch(/1\/4|1\/2|1\/8/);
   });
 
+  test("how: the grip marked, warm, from closed up, and what was looked for and not there", () => {
+    const { how, tools } = step();
+    const order = [
+      /Mark the grip/,
+      /fully warm.*three times/,
+      /20 seconds at idle.*1\/8 to 1\/4/,
+      /1\/4 to 1\/2/,
+      /did not find/,
+    ];
+    expect(how).toHaveLength(order.length);
+    order.forEach((words, i) => {
+      expect(how[i]).toMatch(words);
+    });
+    expect(tools.join(" ")).toMatch(/tape/);
+    expect(step({ rides: HEALTHY }, RIGHT).why).toEqual([]);
+  });
+
   test("[A11] why: what is known of the opening most in doubt", () => {
     expect(step(HEARD).why).toEqual([{ record: "ride-1", text: "Smooth but lazy and heavy" }]);
     expect(step().why).toEqual([]);

@@ -26,6 +26,8 @@ describe("[A6] a stop sign ends tuning", () => {
     expect(advice.step.how.join(" ")).toMatch(/Do not start it again/);
     expect(advice.step.cautions).toEqual(expect.arrayContaining(["hand-over", "stop-at-knock"]));
     expect(advice.step.why).toHaveLength(1);
+    expect(advice.step.topThrottle).toBe("stay below 3/4");
+    expect(advice.step.notes.join(" ")).toMatch(/a richer main jet first, never a leaner one/);
   });
 
   test("no other sign does, nor a stop sign looked for and not there", () => {
@@ -97,6 +99,7 @@ describe("[A6] pinging is a warning", () => {
     );
     expect(warned({ rides: [ping(2)], checks: [checked(3, "mended")] })).toBe(false);
     expect(warned({ rides: [ping(4)], checks: [checked(3, "mended")] })).toBe(true);
+    expect(warned({ rides: [ping(3)], checks: [checked(3, "mended")] })).toBe(false);
     expect(warned({ rides: [ping(2)], freshStartAt: 3 })).toBe(false);
     expect(warned({ rides: [ride([notThere("pings-on-roll-on")])] })).toBe(false);
     expect(warned({ rides: [ride([saw("jerks-at-constant-grip")])] })).toBe(false);

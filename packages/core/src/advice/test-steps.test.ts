@@ -108,9 +108,9 @@ describe("[A6] after pinging", () => {
 });
 
 describe("[A11] a test in full", () => {
-  const list = steps({ rides: [ride([saw("jerks-at-constant-grip")])] });
-
   test("its likeliest answer, its steps and tools, and what it rests on", () => {
+    const list = steps({ rides: [ride([saw("jerks-at-constant-grip")])] });
+    expect(list.length).toBeGreaterThan(2);
     for (const { id, expect: text, how, tools, sure, undo, why } of list) {
       const made = testById(id)!;
       expect(how).toEqual(made.steps);
@@ -132,6 +132,7 @@ describe("[A11] a test in full", () => {
       {},
       { rides: [ride([saw("hangs-after-closing")])] },
       { rides: [ride([saw("pulls-clean-to-peak")])] },
+      { rides: [ride([saw("will-not-rev-out")])] },
     ]) {
       for (const { id, title } of steps(given)) {
         const made = testById(id)!;
