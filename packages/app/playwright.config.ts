@@ -11,7 +11,8 @@ if (found === undefined) {
   );
 }
 
-const PORT = 4310;
+/** Another port where several checkouts of the project share a machine. */
+const PORT = Number(process.env.E2E_PORT ?? 4310);
 
 export default defineConfig({
   testDir: "e2e",
