@@ -1,5 +1,5 @@
 import AxeBuilder from "@axe-core/playwright";
-import { expect, test } from "@playwright/test";
+import { expect, test } from "./quiet-test.ts";
 
 // Every screen in both themes: rules of WCAG 2.0 to 2.2, levels A and AA, by axe.
 

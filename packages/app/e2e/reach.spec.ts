@@ -1,4 +1,4 @@
-import { expect, type Page, test } from "@playwright/test";
+import { expect, type Page, test } from "./quiet-test.ts";
 
 // Reached without a finger, read in large type, drawn without movement.
 

@@ -1,4 +1,4 @@
-import { expect, test } from "@playwright/test";
+import { expect, test } from "./quiet-test.ts";
 
 // Taps and time as a technician meets them; the figures are printed, the limits are loose: machines differ.
 
