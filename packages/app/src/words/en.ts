@@ -12,6 +12,7 @@ import { home } from "./en/home.ts";
 import { newBike } from "./en/new-bike.ts";
 import { pictures } from "./en/pictures.ts";
 import { report } from "./en/report.ts";
+import { right } from "./en/right.ts";
 import { settings } from "./en/settings.ts";
 import { sheet } from "./en/sheet.ts";
 import { start } from "./en/start.ts";
@@ -26,6 +27,7 @@ export const en = {
   bike,
   fitted,
   newBike,
+  right,
   settings,
   step,
   report,

@@ -61,7 +61,7 @@ function DescriptionForm({ view, away }: { readonly view: BikeView; readonly awa
       say(words.nothing);
       return;
     }
-    const kept = await keepUndoable(shop, { kind: "bike-described", bike, body: change.value }, words);
+    const kept = await keepUndoable(shop, bike, words, { kind: "bike-described", body: change.value });
     if (!kept.ok) {
       say(kept.detail);
       return;
@@ -71,7 +71,7 @@ function DescriptionForm({ view, away }: { readonly view: BikeView; readonly awa
   }
 
   async function putAway() {
-    const kept = await keepUndoable(shop, { kind: "bike-put-away", bike, body: { away: !away } }, words);
+    const kept = await keepUndoable(shop, bike, words, { kind: "bike-put-away", body: { away: !away } });
     if (!kept.ok) say(kept.detail);
     else say(away ? words.back : words.away, kept.value);
   }

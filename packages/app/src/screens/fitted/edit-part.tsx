@@ -1,5 +1,5 @@
 import { GROOVE_RULE, SCREW_RULE } from "@jetwright/core";
-import type { FittedPart } from "@jetwright/records";
+import type { FittedPart, JsonObject } from "@jetwright/records";
 import { useState } from "preact/hooks";
 import { Link, useLocation } from "wouter-preact";
 import type { Fitted } from "../../engine/answers/fitted.ts";
@@ -45,6 +45,11 @@ export function EditPart({ params }: { readonly params: { readonly bike: string;
   return <PartForm bike={bike} part={part as FittedPart} fitted={fitted.value} back={back} />;
 }
 
+interface Seen extends JsonObject {
+  readonly screw?: "air" | "fuel";
+  readonly jetNumbering?: "bore" | "flow";
+}
+
 interface PartFormProps {
   readonly bike: string;
   readonly part: FittedPart;
@@ -53,7 +58,7 @@ interface PartFormProps {
 }
 
 function PartForm({ bike, part, fitted, back }: PartFormProps) {
-  const words = useWords().fitted;
+  const { fitted: words, newBike } = useWords();
   const shop = useShop();
   const [, go] = useLocation();
   const row = fitted.rows.find((one) => one.part === part)!;
@@ -61,6 +66,8 @@ function PartForm({ bike, part, fitted, back }: PartFormProps) {
   const [typed, setTyped] = useState(() => typedFrom(part, row.told));
   const [how, setHow] = useState<How>(row.how === "unknown" ? "read by eye" : row.how);
   const [happened, setHappened] = useState<"found" | "changed">(known ? "changed" : "found");
+  // What the carburetor is, where nobody looked yet: the same look tells it.
+  const [seen, setSeen] = useState<Seen>({});
   const [wrong, setWrong] = useState<{ readonly field: PartField; readonly detail: string } | null>(null);
   const name = part === "screw" && fitted.screw !== null ? words.screw[fitted.screw] : words.part[part];
 
@@ -75,15 +82,18 @@ function PartForm({ bike, part, fitted, back }: PartFormProps) {
     const found = happened === "found" && !unknown;
     const kept = await keepUndoable(
       shop,
+      bike,
+      words,
       {
         kind: "setup-fitted",
-        bike,
         body: {
           [part]: read === null ? "unknown" : read.value,
           ...(found ? { asFound: true } : fitted.record === null ? {} : { replaces: fitted.record }),
         },
       },
-      words,
+      ...(Object.keys(seen).length === 0
+        ? []
+        : [{ kind: "bike-described", body: { carburetor: seen } } as const]),
     );
     if (!kept.ok) {
       say(kept.detail);
@@ -136,6 +146,32 @@ function PartForm({ bike, part, fitted, back }: PartFormProps) {
       {part === "fuelLevel" && field("number", words.edit.lift, undefined, "mm")}
       {FIELDS[part].includes("maker") && field("number", words.edit.jet, words.edit.jetHint)}
       {FIELDS[part].includes("maker") && field("maker", words.edit.maker, words.edit.makerHint)}
+      {part === "screw" && fitted.screw === null && (
+        <Choice
+          label={newBike.screw}
+          down
+          value={seen.screw ?? null}
+          options={(["air", "fuel"] as const).map((value) => ({
+            value,
+            words: newBike.screws[value],
+            hint: newBike.screwHints[value],
+          }))}
+          onChoose={(screw) => setSeen({ screw })}
+        />
+      )}
+      {(part === "main" || part === "pilot") && fitted.numbering === null && (
+        <Choice
+          label={newBike.numbering}
+          down
+          value={seen.jetNumbering ?? null}
+          options={(["bore", "flow"] as const).map((value) => ({
+            value,
+            words: newBike.numberings[value],
+            hint: newBike.numberingHints[value],
+          }))}
+          onChoose={(jetNumbering) => setSeen({ jetNumbering })}
+        />
+      )}
       {known && (
         <Choice
           label={words.edit.happened}

@@ -22,7 +22,7 @@ export function FittedPage({ params }: { readonly params: { readonly bike: strin
 
   async function takeBack() {
     if (!before?.ok) return;
-    const kept = await keepUndoable(shop, { kind: "setup-fitted", bike, body: before.value.body }, words);
+    const kept = await keepUndoable(shop, bike, words, { kind: "setup-fitted", body: before.value.body });
     if (!kept.ok) say(kept.detail);
     else say(words.takenBack, kept.value);
   }

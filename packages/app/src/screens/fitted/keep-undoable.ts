@@ -8,20 +8,20 @@ interface UndoWords {
   readonly undone: string;
 }
 
-/** Keeps a record and gives the undo that goes with the words said: it strikes the record again. */
+/** Keeps records together and gives the undo that goes with the words said: it strikes them again. */
 export async function keepUndoable(
   shop: Shop,
-  draft: Draft & { readonly bike: string },
+  bike: string,
   words: UndoWords,
+  ...drafts: readonly Omit<Draft, "bike">[]
 ): Promise<Outcome<{ readonly words: string; readonly act: () => void }, NotKept>> {
-  const kept = await shop.keep(draft);
+  const kept = await shop.keep(...drafts.map((draft) => ({ ...draft, bike })));
   if (!kept.ok) return kept;
-  const [record] = kept.value;
   return accept({
     words: words.undo,
     act: () => {
       void shop
-        .keep({ kind: "record-struck", bike: draft.bike, body: { record: record! } })
+        .keep(...kept.value.map((record) => ({ kind: "record-struck", bike, body: { record } }) as const))
         .then((struck) => say(struck.ok ? words.undone : struck.detail));
     },
   });

@@ -7,6 +7,7 @@ import { useAnswer } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
+import { MarkRight } from "../right/mark-right.tsx";
 import { SheetPage } from "./sheet-page.tsx";
 
 /** One page for the rider, to print or save, with the code that carries the setup to another phone. */
@@ -43,6 +44,9 @@ export function SheetScreen({ params }: { readonly params: { readonly bike: stri
       {sheet?.ok && (
         <>
           <SheetPage sheet={sheet.value} address={tooLong ? "" : address} />
+          {sheet.value.markedAt === null && (
+            <MarkRight bike={bike} airNoted={sheet.value.air.notedAt !== null} />
+          )}
           <section class="stack no-print">
             <h2>{words.handOver}</h2>
             <p class="quiet">{words.handOverHint}</p>

@@ -5,6 +5,7 @@ import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
 import "../../styles/bike.css";
 import { BikeBar, bikeAddress } from "../bike/bike-bar.tsx";
+import { MarkRight } from "../right/mark-right.tsx";
 import { adviceBody, isWritten } from "./advice-record.ts";
 import { OtherWays } from "./other-ways.tsx";
 import { SomethingElse } from "./something-else.tsx";
@@ -58,6 +59,9 @@ export function StepPage({ params }: StepPageProps) {
         to={stepAddress(bike, step, shown, standing.value.checkOf)}
         onFollow={() => void note(true)}
       />
+      {step.id === "confirm" && standing.value.rightAt === null && (
+        <MarkRight bike={bike} airNoted={standing.value.air.noted} />
+      )}
       <OtherWays bike={bike} ways={ways} shown={shown} />
       <SomethingElse bike={bike} onDecline={() => note(false)} />
     </Screen>
