@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { nextStep } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { bikeCase, readLogText, replay } from "@jetwright/records";
 import { priorGaussian } from "../packages/core/src/belief/prior.ts";
 import { STATE_SIZE } from "../packages/core/src/belief/state.ts";
@@ -68,7 +69,7 @@ export const adviceBench: Bench = {
       name: DEMO,
       make: () => {
         const story = caseOf(demo);
-        return () => void nextStep(story);
+        return () => void nextStep(story, english);
       },
     },
     {
@@ -91,7 +92,7 @@ export const adviceBench: Bench = {
         const { entries } = readLogText(longLog());
         return () => {
           const made = bikeCase(replay(entries), "bramble");
-          if (made.ok) nextStep(made.value);
+          if (made.ok) nextStep(made.value, english);
         };
       },
     },

@@ -2,12 +2,13 @@
 const core = {
   units: [],
   numerics: [],
+  words: ["units"],
   air: ["units", "numerics"],
   fuel: ["units", "numerics"],
   parts: ["units", "numerics"],
   metering: ["units", "numerics", "air", "fuel", "parts"],
-  belief: ["units", "numerics"],
-  advice: ["units", "numerics", "air", "fuel", "parts", "metering", "belief", "baseline"],
+  belief: ["units", "numerics", "words"],
+  advice: ["units", "numerics", "words", "air", "fuel", "parts", "metering", "belief", "baseline"],
   baseline: ["units", "numerics", "air", "fuel", "parts", "metering"],
 };
 const packages = {
@@ -48,12 +49,12 @@ for (const [name, allowed] of Object.entries(core)) {
   });
 }
 for (const [name, allowed] of Object.entries(packages)) {
-  const door = allowed.map((other) => `^packages/${other}/src/index[.]ts$`);
+  const door = allowed.map((other) => `^packages/${other}/src/(index|words/(en|de|es))[.]ts$`);
   const inside = [`^packages/${name}/`, ...door].join("|");
   forbidden.push({
     name: `package ${name}`,
     severity: "error",
-    comment: `packages/${name} may import: ${allowed.map((other) => `@jetwright/${other} (its door only)`).join(", ") || "no other package"}`,
+    comment: `packages/${name} may import: ${allowed.map((other) => `@jetwright/${other} (its doors only)`).join(", ") || "no other package"}`,
     from: { path: `^packages/${name}/`, pathNot: test },
     to: { path: "^packages/", pathNot: inside },
   });

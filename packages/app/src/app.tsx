@@ -20,6 +20,7 @@ interface AppProps {
 export function App({ shop, preferences }: AppProps) {
   const chosen = useWatched(preferences.now);
   shop.person = chosen.person;
+  shop.engine.speak(chosen.language);
   useEffect(() => {
     const night = window.matchMedia("(prefers-color-scheme: dark)");
     const apply = () => {

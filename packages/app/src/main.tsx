@@ -12,6 +12,7 @@ const root = document.getElementById("app")!;
 try {
   const shop = await Shop.open();
   const preferences = await PreferenceStore.open(shop.database);
+  shop.engine.speak(preferences.now.get().language);
   // For a person at the console, and for the tests that kill the browser while it writes.
   Object.assign(window, { jetwright: shop });
   render(<App shop={shop} preferences={preferences} />, root);

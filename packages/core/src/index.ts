@@ -29,7 +29,6 @@ export { mixtureOver } from "./advice/mixture-over.ts";
 export { nextStep } from "./advice/next-step.ts";
 export { TESTS, testById } from "./advice/tests-on-engine.ts";
 export type { TopThrottle } from "./advice/top-throttle.ts";
-export { turnsText } from "./advice/turns-words.ts";
 // air
 export type { AirDoubt, AirEstimate, MeasuredAir } from "./air/air-estimate.ts";
 export { estimateAir } from "./air/air-estimate.ts";
@@ -89,7 +88,9 @@ export type { Fault, FaultId, Reliability, Sign } from "./belief/catalogue.ts";
 export { FAULTS } from "./belief/catalogue.ts";
 export { FAULT_CATALOGUE, faultById } from "./belief/faults.ts";
 export type { MixtureReading } from "./belief/reading.ts";
+export type { SignSection } from "./belief/signs/all.ts";
 export { SIGN_SECTIONS, SIGNS, signById } from "./belief/signs/all.ts";
+export type { KnownSign } from "./belief/signs/row.ts";
 export type { TwoSided } from "./belief/two-sided.ts";
 // fuel
 export type { Blend, BlendPart } from "./fuel/blend.ts";
@@ -227,3 +228,18 @@ export type {
   Radian,
   SquareMetre,
 } from "./units/quantity.ts";
+// words; a language itself is behind its own door, such as "@jetwright/core/words/en"
+export type {
+  CautionId,
+  CheckId,
+  CoreWords,
+  SignId,
+  SignSectionId,
+  SignTexts,
+  TestId,
+} from "./words/core-words.ts";
+export type { CheckWords, FaultWords, SignWords, TestWords } from "./words/entry.ts";
+export type { Figure } from "./words/figures.ts";
+export { turnsText, withComma, withPoint } from "./words/figures.ts";
+export type { JetSpoken, PartMove, PartStand } from "./words/part-stand.ts";
+export { signWords } from "./words/sign-words.ts";

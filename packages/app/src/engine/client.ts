@@ -1,3 +1,4 @@
+import type { Language } from "./catalogues.ts";
 import type { AnswerOf, ArgumentsOf, FromEngine, Question, ToEngine } from "./protocol.ts";
 
 /** The page's side of the worker: hands it records, asks it questions. */
@@ -5,6 +6,8 @@ export class Engine {
   readonly #worker: Worker;
   readonly #waiting = new Map<number, { resolve: (answer: unknown) => void; reject: (bug: Error) => void }>();
   #tickets = 0;
+  #language: Language = "en";
+  #spoken = false;
 
   constructor(worker: Worker) {
     this.#worker = worker;
@@ -25,8 +28,22 @@ export class Engine {
     this.#worker.postMessage({ say: "forget" } satisfies ToEngine);
   }
 
+  /** The language of every answer from now on. */
+  speak(language: Language): void {
+    if (language === this.#language && this.#spoken) return;
+    this.#language = language;
+    this.#spoken = true;
+    this.#worker.postMessage({ say: "speak", language } satisfies ToEngine);
+  }
+
   ask<Q extends Question>(question: Q, given: ArgumentsOf<Q>): Promise<AnswerOf<Q>> {
-    return this.#send((ticket) => ({ say: "ask", ticket, question, given })) as Promise<AnswerOf<Q>>;
+    return this.#send((ticket) => ({
+      say: "ask",
+      ticket,
+      question,
+      given,
+      language: this.#language,
+    })) as Promise<AnswerOf<Q>>;
   }
 
   #send(message: (ticket: number) => ToEngine): Promise<unknown> {

@@ -1,3 +1,4 @@
+import type { CoreWords } from "@jetwright/core";
 import { type Entry, type Log, LogReader, readLog, replay, type ShopState } from "@jetwright/records";
 
 /** The shop as it would be with one more record. */
@@ -14,6 +15,7 @@ export class EngineState {
   #log: Log = this.#reader.end();
   #shop: ShopState | null = null;
   #ahead: Ahead | null = null;
+  #words: CoreWords | null = null;
 
   /** Adds records as written, one line each. */
   add(lines: readonly string[]): void {
@@ -22,6 +24,17 @@ export class EngineState {
     this.#log = this.#reader.end();
     this.#shop = foreseen;
     this.#ahead = null;
+  }
+
+  /** From now on answers are said in these words. */
+  speak(words: CoreWords): void {
+    this.#words = words;
+  }
+
+  /** What the core says, in the language that was asked in. */
+  get words(): CoreWords {
+    if (this.#words === null) throw new RangeError("Nobody said in which language to answer");
+    return this.#words;
   }
 
   get log(): Log {

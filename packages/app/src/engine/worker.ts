@@ -1,4 +1,5 @@
 import { ANSWERS } from "./answers/all.ts";
+import { coreWords } from "./catalogues.ts";
 import type { FromEngine, ToEngine } from "./protocol.ts";
 import { EngineState } from "./state.ts";
 
@@ -11,10 +12,15 @@ async function answer(message: ToEngine): Promise<FromEngine | null> {
     case "forget":
       state = new EngineState();
       return null;
+    case "speak":
+      await coreWords(message.language);
+      return null;
     case "records":
       state.add(message.lines);
       return { ticket: message.ticket, ok: true, answer: null };
     case "ask": {
+      const words = await coreWords(message.language);
+      state.speak(words);
       const reckon = ANSWERS[message.question] as (state: EngineState, given: unknown) => unknown;
       return { ticket: message.ticket, ok: true, answer: await reckon(state, message.given) };
     }

@@ -1,9 +1,6 @@
-import { CAUTIONS } from "@jetwright/core";
 import { Cautions } from "../ui/cautions.tsx";
 import { Screen } from "../ui/screen.tsx";
 import { useWords } from "../words/use-words.ts";
-
-const ALL = CAUTIONS.map(({ id }) => id);
 
 /** Every caution in one place. */
 export function AllCautions() {
@@ -11,7 +8,7 @@ export function AllCautions() {
   return (
     <Screen title={words.cautionsTitle} back={{ to: "/more", words: words.title }}>
       <p>{words.cautionsIntro}</p>
-      <Cautions ids={ALL} />
+      <Cautions ids="all" />
     </Screen>
   );
 }

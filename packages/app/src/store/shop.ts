@@ -4,6 +4,7 @@ import { createContext } from "preact";
 import { useContext, useEffect, useState } from "preact/hooks";
 import { type Engine, startEngine } from "../engine/client.ts";
 import type { AnswerOf, ArgumentsOf, Question } from "../engine/protocol.ts";
+import { usePreferences } from "../preferences/use-preferences.ts";
 import { type Database, openDatabase, type StoredRecord } from "./database.ts";
 import { LogStore, type NotKept } from "./log-store.ts";
 import { joinTabs, type Tabs } from "./tabs.ts";
@@ -106,10 +107,11 @@ export function useShop(): Shop {
   return shop;
 }
 
-/** The worker's answer, asked again whenever a record arrives; null until the first answer. */
+/** The worker's answer, asked again whenever a record arrives or another language is chosen; null until the first answer. */
 export function useAnswer<Q extends Question>(question: Q, given: ArgumentsOf<Q>): AnswerOf<Q> | null {
   const shop = useShop();
   const version = useWatched(shop.version);
+  const [{ language }] = usePreferences();
   const [answer, setAnswer] = useState<AnswerOf<Q> | null>(null);
   const [broken, setBroken] = useState<Error | null>(null);
   const asked = JSON.stringify(given);
@@ -122,7 +124,7 @@ export function useAnswer<Q extends Question>(question: Q, given: ArgumentsOf<Q>
     return () => {
       current = false;
     };
-  }, [shop, question, asked, version]);
+  }, [shop, question, asked, version, language]);
   if (broken !== null) throw broken;
   return answer;
 }

@@ -1,9 +1,9 @@
-import { CAUTIONS } from "@jetwright/core";
+import { useAnswer } from "../store/shop.ts";
 
-/** The cautions of those ids, in the order of the catalogue. */
-export function Cautions({ ids }: { readonly ids: readonly string[] }) {
-  const shown = CAUTIONS.filter(({ id }) => ids.includes(id));
-  if (shown.length === 0) return null;
+/** The cautions of those ids, or all, in the order of the catalogue. */
+export function Cautions({ ids }: { readonly ids: readonly string[] | "all" }) {
+  const shown = useAnswer("cautions", { ids });
+  if (shown === null || shown.length === 0) return null;
   return (
     <ul class="stack">
       {shown.map(({ id, text }) => (

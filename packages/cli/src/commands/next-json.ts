@@ -1,4 +1,5 @@
-import { type Advice, cautionById, type Step } from "@jetwright/core";
+import type { Advice, Step } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import type { BikeOfLog } from "../input/bike-of-log.ts";
 import type { NextOutput } from "../output/next-output.ts";
 import { airJson, mixtureJson, openingJson, problemJson, setupJson, warningJson } from "../output/shapes.ts";
@@ -43,7 +44,7 @@ function stepJson(step: Step, of: BikeOfLog): NextOutput["step"] {
     notes: [...notes],
     why: why.map(({ record, text }) => ({ record, at: writtenAt(of, record), text })),
     worth: Number.isFinite(worth) ? worth : null,
-    cautions: cautions.map((id) => ({ id, text: cautionById(id).text })),
+    cautions: cautions.map((id) => ({ id, text: english.cautions[id] })),
     setupAfter: situation === null ? null : setupJson(situation.setup),
   };
 }

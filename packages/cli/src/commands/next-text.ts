@@ -1,4 +1,5 @@
-import { type Advice, cautionById, type Step } from "@jetwright/core";
+import type { Advice, Step } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import type { Look } from "../command.ts";
 import type { BikeOfLog } from "../input/bike-of-log.ts";
 import { dayOf } from "../print/dates.ts";
@@ -66,7 +67,7 @@ function stepLines(step: Step, of: BikeOfLog, width: number): string[] {
     ...optional("Tools", step.tools.join(", "), width),
     ...labelledList(
       "Mind",
-      step.cautions.map((id) => cautionById(id).text),
+      step.cautions.map((id) => english.cautions[id]),
       width,
       () => "- ",
     ),

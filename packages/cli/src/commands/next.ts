@@ -1,4 +1,5 @@
 import { type AirState, accept, nextStep, type Outcome } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import type { Arguments } from "../arguments.ts";
 import type { Answer, Command, Look } from "../command.ts";
 import { AIR_FLAGS, airIsGiven, airOfFlags } from "../input/air-flags.ts";
@@ -52,7 +53,7 @@ async function run(args: Arguments, io: Io, look: Look): Promise<Outcome<Answer>
   if (!of.ok) return of;
   const { bike, problems } = of.value;
   const story = args.on("one-at-a-time") ? { ...bike, oneChangeAtATime: true } : bike;
-  const advice = nextStep(story);
+  const advice = nextStep(story, english);
   if (!advice.ok) return advice;
   return accept({
     json: nextJson(of.value, advice.value),

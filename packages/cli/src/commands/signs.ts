@@ -1,17 +1,14 @@
 import {
   accept,
   CHECKS,
-  type Check,
   FAULT_CATALOGUE,
-  type Fault,
   type Outcome,
   openingName,
   refuse,
   SIGN_SECTIONS,
-  type Sign,
   TESTS,
-  type Test,
 } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { closestWords } from "@jetwright/records";
 import type { Arguments } from "../arguments.ts";
 import type { Answer, Command, Look } from "../command.ts";
@@ -36,6 +33,23 @@ A ride report carries the name of a sign:
   {"sign": "hangs-after-closing", "opening": "closed"}
   {"sign": "dives-below-idle", "seen": false}     looked for, and not there
 `;
+
+// The catalogue as people read it: figures and words together.
+const CHECKS_SAID = CHECKS.map((check) => ({ ...english.checks[check.id], ...check }));
+const TESTS_SAID = TESTS.map((test) => ({
+  ...english.tests[test.id],
+  ...test,
+  outcomes: Object.entries(english.tests[test.id].outcomes).map(([id, words]) => ({ id, words })),
+}));
+const FAULTS_SAID = FAULT_CATALOGUE.map((fault) => ({ ...english.faults[fault.id], ...fault }));
+const SECTIONS_SAID = SIGN_SECTIONS.map(({ id, signs: all }) => ({
+  section: english.signSections[id],
+  signs: all.map((sign) => ({ notToBeTakenFor: "", ...english.signs[sign.id], ...sign })),
+}));
+type CheckSaid = (typeof CHECKS_SAID)[number];
+type TestSaid = (typeof TESTS_SAID)[number];
+type FaultSaid = (typeof FAULTS_SAID)[number];
+type SignSaid = (typeof SECTIONS_SAID)[number]["signs"][number];
 
 export const signs: Command = {
   name: "signs",
@@ -76,7 +90,7 @@ function list(which: string | undefined, words: readonly string[], width: number
   const full = words.length > 0;
   switch (which) {
     case "checks": {
-      const found = CHECKS.filter((one) =>
+      const found = CHECKS_SAID.filter((one) =>
         says(one.id, one.words, one.mend, ...one.steps, ...Object.keys(one.finds)),
       );
       return {
@@ -86,7 +100,7 @@ function list(which: string | undefined, words: readonly string[], width: number
       };
     }
     case "tests": {
-      const found = TESTS.filter((one) =>
+      const found = TESTS_SAID.filter((one) =>
         says(one.id, one.words, ...one.steps, ...one.outcomes.map((each) => each.words)),
       );
       return {
@@ -96,7 +110,7 @@ function list(which: string | undefined, words: readonly string[], width: number
       };
     }
     case "faults": {
-      const found = FAULT_CATALOGUE.filter((one) => says(one.id, one.words, one.does, one.touches));
+      const found = FAULTS_SAID.filter((one) => says(one.id, one.words, one.does, one.touches));
       return {
         count: found.length,
         found: { faults: found.map(faultJson) },
@@ -104,7 +118,7 @@ function list(which: string | undefined, words: readonly string[], width: number
       };
     }
     default: {
-      const sections = SIGN_SECTIONS.map(({ words: section, signs: all }) => ({
+      const sections = SECTIONS_SAID.map(({ section, signs: all }) => ({
         section,
         signs: all.filter((one) => says(one.id, one.words, one.description, one.notToBeTakenFor)),
       })).filter(({ signs: all }) => all.length > 0);
@@ -145,7 +159,7 @@ const under = (text: string, width: number): string[] => (text === "" ? [] : han
 
 const FOR = { two: "Two-strokes only. ", four: "Four-strokes only. ", both: "" } as const;
 
-const signLines = (one: Sign, width: number): string[] => [
+const signLines = (one: SignSaid, width: number): string[] => [
   `  ${one.id}`,
   ...hanging("    ", `${one.words}.`, width),
   ...under(one.description, width),
@@ -157,27 +171,27 @@ const signLines = (one: Sign, width: number): string[] => [
   "",
 ];
 
-const checkLines = (one: Check, full: boolean, width: number): string[] => [
+const checkLines = (one: CheckSaid, full: boolean, width: number): string[] => [
   ...entry(one.id, `${one.words} (${one.minutes} minutes)`, width),
   ...(full ? one.steps.flatMap((step, i) => hanging(`      ${i + 1}. `, step, width)) : []),
   ...(full ? under(`Finds: ${Object.keys(one.finds).join(", ")}. Then: ${one.mend}`, width) : []),
   ...(full ? [""] : []),
 ];
 
-const testLines = (one: Test, full: boolean, width: number): string[] => [
+const testLines = (one: TestSaid, full: boolean, width: number): string[] => [
   ...entry(one.id, `${FOR[one.strokes]}${one.words} (${one.minutes} minutes)`, width),
   ...(full ? one.steps.flatMap((step, i) => hanging(`      ${i + 1}. `, step, width)) : []),
   ...one.outcomes.flatMap((outcome) => hanging(`      ${outcome.id}: `, outcome.words, width)),
   "",
 ];
 
-const faultLines = (one: Fault, width: number): string[] => [
+const faultLines = (one: FaultSaid, width: number): string[] => [
   ...entry(one.id, one.words, width),
   ...under(one.does, width),
   ...wrap("", width),
 ];
 
-const signJson = (one: Sign, section: string) => ({
+const signJson = (one: SignSaid, section: string) => ({
   id: one.id,
   section,
   words: one.words,
@@ -190,7 +204,7 @@ const signJson = (one: Sign, section: string) => ({
   stop: one.stop,
 });
 
-const checkJson = (one: Check) => ({
+const checkJson = (one: CheckSaid) => ({
   id: one.id,
   words: one.words,
   minutes: one.minutes,
@@ -201,7 +215,7 @@ const checkJson = (one: Check) => ({
   strokes: one.strokes,
 });
 
-const testJson = (one: Test) => ({
+const testJson = (one: TestSaid) => ({
   id: one.id,
   words: one.words,
   minutes: one.minutes,
@@ -212,4 +226,4 @@ const testJson = (one: Test) => ({
   strokes: one.strokes,
 });
 
-const faultJson = ({ id, words, does, touches }: Fault) => ({ id, words, does, touches });
+const faultJson = ({ id, words, does, touches }: FaultSaid) => ({ id, words, does, touches });

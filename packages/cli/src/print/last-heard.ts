@@ -1,4 +1,5 @@
 import { openingName, signById } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { type BikeStory, openingOf } from "@jetwright/records";
 import { dayOf } from "./dates.ts";
 
@@ -17,7 +18,7 @@ export function lastHeard({ rides, freshStart }: BikeStory): string[] {
   const heard = (last.entry.body.reports ?? [])
     .filter(({ seen }) => seen !== false)
     .map(({ sign, opening }) => {
-      const words = signById(sign)?.words ?? sign;
+      const words = wordsOf(sign);
       return opening === undefined
         ? lowerFirst(words)
         : `${lowerFirst(words)} (at ${openingName(openingOf(opening))})`;
@@ -25,5 +26,10 @@ export function lastHeard({ rides, freshStart }: BikeStory): string[] {
   const more = heard.length > MOST ? `; and ${heard.length - MOST} more` : "";
   return [`Last ride, ${dayOf(last.entry)}: ${heard.slice(0, MOST).join("; ")}${more}.`];
 }
+
+const wordsOf = (id: string): string => {
+  const sign = signById(id);
+  return sign === undefined ? id : english.signs[sign.id].words;
+};
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

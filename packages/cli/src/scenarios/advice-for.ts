@@ -1,4 +1,5 @@
 import { type Advice, nextStep } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { bikeCase, type ReplayedCase, readLogText, replay } from "@jetwright/records";
 
 /** A log's case for one bike. Throws when a line of it cannot be used, so that no scenario passes on half its log. */
@@ -17,7 +18,7 @@ export function adviceFor(log: string, bike: string): Advice {
   const key = `${bike} ${log}`;
   let advice = given.get(key);
   if (advice === undefined) {
-    const outcome = nextStep(caseFrom(log, bike));
+    const outcome = nextStep(caseFrom(log, bike), english);
     if (!outcome.ok) throw new Error(outcome.detail);
     advice = outcome.value;
     given.set(key, advice);

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Advice, nextStep, OPENINGS, shiftBetween, totalAt } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { bikeCase, KINDS, readLogText, replay } from "@jetwright/records";
 import { describe, expect, test } from "vitest";
 
@@ -28,7 +29,7 @@ function adviceOf(bike: string, entries = log.entries): Advice {
   if (before !== undefined) return before;
   const replayed = bikeCase(replay(entries), bike);
   if (!replayed.ok) throw new Error(replayed.detail);
-  const advice = nextStep(replayed.value);
+  const advice = nextStep(replayed.value, english);
   if (!advice.ok) throw new Error(advice.detail);
   given.set(key, advice.value);
   return advice.value;

@@ -2,9 +2,14 @@ import { describe, expect, test } from "vitest";
 import { FAULTS, type FaultId } from "../belief/catalogue.ts";
 import { FAULT_CATALOGUE } from "../belief/faults.ts";
 import { signById } from "../belief/signs/all.ts";
+import { english } from "../words/en.ts";
 import { CAUTIONS, cautionById } from "./cautions.ts";
 import { CHECKS, checkById } from "./checks.ts";
 import { TESTS, testById } from "./tests-on-engine.ts";
+
+// As people read them: figures and words together.
+const SAID_CHECKS = CHECKS.map((check) => ({ ...english.checks[check.id], ...check }));
+const SAID_TESTS = TESTS.map((each) => ({ ...english.tests[each.id], ...each }));
 
 const ids = (list: readonly { readonly id: string }[]) => list.map(({ id }) => id);
 
@@ -39,10 +44,11 @@ describe("cautions", () => {
   });
 
   test("are short, and the job starts with the fuel turned off (common practice, no source)", () => {
-    for (const { text, id } of CAUTIONS) expect(text.split(/[.!] /).length, id).toBeLessThanOrEqual(4);
-    expect(cautionById("fuel-off-first").text).toMatch(/^Turn the fuel off before the job starts/);
-    expect(cautionById("makers-manual").text).toMatch(/manual .* before anything said here/);
-    expect(cautionById("law").text).toMatch(/local rules/);
+    for (const [id, text] of Object.entries(english.cautions))
+      expect(text.split(/[.!] /).length, id).toBeLessThanOrEqual(4);
+    expect(english.cautions["fuel-off-first"]).toMatch(/^Turn the fuel off before the job starts/);
+    expect(english.cautions["makers-manual"]).toMatch(/manual .* before anything said here/);
+    expect(english.cautions.law).toMatch(/local rules/);
   });
 });
 
@@ -67,7 +73,7 @@ describe("checks", () => {
     }
   });
 
-  test.each(CHECKS.map((check) => [check.id, check] as const))("%s is complete", (_, check) => {
+  test.each(SAID_CHECKS.map((check) => [check.id, check] as const))("%s is complete", (_, check) => {
     const finds = Object.entries(check.finds) as [FaultId, number][];
     expect(finds.length).toBeGreaterThan(0);
     for (const [fault, chance] of finds) {
@@ -87,7 +93,7 @@ describe("checks", () => {
   });
 
   test("no step names a pressure whose psi and bar differ (1 psi = 6894.757 Pa, NIST SP 811)", () => {
-    const texts = [...CHECKS.flatMap(({ steps }) => steps), ...CAUTIONS.map(({ text }) => text)];
+    const texts = [...SAID_CHECKS.flatMap(({ steps }) => steps), ...Object.values(english.cautions)];
     const pairs = texts.flatMap((text) =>
       [...text.matchAll(/(\d+)(?: to (\d+))?(?: psi)? \(([\d.]+)(?: to ([\d.]+))?(?: bar)?\)/g)].flatMap(
         ([, psi, psiTo, bar, barTo]) =>
@@ -108,14 +114,17 @@ describe("checks", () => {
 
   test("the pressure test: manual first, 6 psi for 6 minutes, never above 10, no bar to a four-stroke's sump", () => {
     const check = checkById("pressure-test")!;
-    expect(check.steps[0]).toMatch(/^The maker's manual first/);
-    expect(check.steps.join(" ")).toMatch(/6 psi \(0\.41 bar\) and watch for 6 minutes/);
+    const { steps } = english.checks["pressure-test"];
+    expect(steps[0]).toMatch(/^The maker's manual first/);
+    expect(steps.join(" ")).toMatch(/6 psi \(0\.41 bar\) and watch for 6 minutes/);
     expect(check.cautions).toContain("low-pressure-only");
     expect(check.strokes).toBe("two");
   });
 
   test("opening the float bowl starts with the fuel off and needs the usual tools (common practice, no source)", () => {
-    const bowl = CHECKS.filter(({ tools }) => tools.includes("14 or 17 mm open spanner for the bowl plug"));
+    const bowl = SAID_CHECKS.filter(({ tools }) =>
+      tools.includes("14 or 17 mm open spanner for the bowl plug"),
+    );
     expect(bowl.length).toBeGreaterThanOrEqual(4);
     for (const { cautions, tools, id } of bowl) {
       expect(cautions, id).toContain("fuel-off-first");
@@ -141,7 +150,7 @@ describe("tests on the engine", () => {
     expect(testById("listen-hard")).toBeUndefined();
   });
 
-  test.each(TESTS.map((each) => [each.id, each] as const))(
+  test.each(SAID_TESTS.map((each) => [each.id, each] as const))(
     "%s ends in signs its engine can show",
     (_, each) => {
       expect(each.outcomes.length).toBeGreaterThanOrEqual(2);
@@ -177,8 +186,8 @@ describe("tests on the engine", () => {
     const air = testById("screw-sweep-air")!;
     const fuel = testById("screw-sweep-fuel")!;
     expect([air.screw, fuel.screw]).toEqual(["air", "fuel"]);
-    expect(air.steps[0]).toMatch(/filter side.*Out is .*less fuel/);
-    expect(fuel.steps[0]).toMatch(/engine side.*Out is more fuel/);
+    expect(english.tests["screw-sweep-air"].steps[0]).toMatch(/filter side.*Out is .*less fuel/);
+    expect(english.tests["screw-sweep-fuel"].steps[0]).toMatch(/engine side.*Out is more fuel/);
     const speaks = (test: typeof air, outcome: string) => {
       const { chance } = signById(test.outcomes.find(({ id }) => id === outcome)!.sign!)!;
       return chance.lean > chance.rich ? "lean" : "rich";
@@ -193,7 +202,7 @@ describe("tests on the engine", () => {
 
   test("the run-down with the tap shut is never made at three quarters or more", () => {
     expect(Math.max(...testById("tap-off-run-down")!.openings)).toBe(1 / 2);
-    expect(testById("tap-off-run-down")!.steps.join(" ")).toMatch(/Never at three quarters or more/);
+    expect(english.tests["tap-off-run-down"].steps.join(" ")).toMatch(/Never at three quarters or more/);
   });
 
   test("every sign shown by a test alone is reached by one", () => {

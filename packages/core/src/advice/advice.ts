@@ -3,6 +3,7 @@ import type { MixtureReading } from "../belief/reading.ts";
 import type { TwoSided } from "../belief/two-sided.ts";
 import type { Situation } from "../metering/situation.ts";
 import type { Opening } from "../units/quantity.ts";
+import type { CautionId } from "../words/core-words.ts";
 import type { LabourPart } from "./case.ts";
 import type { LeftOut } from "./evidence.ts";
 import type { TopThrottle } from "./top-throttle.ts";
@@ -30,7 +31,7 @@ export interface Step {
   /** Minutes it saves on average for each minute it takes. */
   readonly worth: number;
   /** Ids of cautions to show with it. */
-  readonly cautions: readonly string[];
+  readonly cautions: readonly CautionId[];
   readonly changes: readonly PartChange[];
   /** What would be fitted after it; null unless it is a change. */
   readonly situation: Situation | null;

@@ -1,37 +1,31 @@
 import type { FaultId } from "../belief/catalogue.ts";
 import type { Opening } from "../units/quantity.ts";
+import type { CautionId, CheckId, TestId } from "../words/core-words.ts";
+
+// Figures and ids alone: what these are called stands in the words of a language (words/core-words.ts).
 
 /** A look or measurement that finds a mechanical fault. */
 export interface Check {
-  readonly id: string;
-  /** Imperative, as on a card: "Pressure-test the crankcase". */
-  readonly words: string;
+  readonly id: CheckId;
   readonly minutes: number;
   /** Chance that the check finds the fault when it is there. */
   readonly finds: Partial<Readonly<Record<FaultId, number>>>;
   /** Chance that it cries fault on a sound bike. */
   readonly falseAlarm: number;
-  readonly steps: readonly string[];
-  readonly tools: readonly string[];
-  /** What to do when it finds something. */
-  readonly mend: string;
   /** Ids of cautions to show at that moment. */
-  readonly cautions: readonly string[];
+  readonly cautions: readonly CautionId[];
   readonly strokes: "two" | "four" | "both";
   readonly source: string;
 }
 
 /** Something done to the running engine that tells rich from lean. Each outcome is a sign of the catalogue. */
 export interface Test {
-  readonly id: string;
-  readonly words: string;
+  readonly id: TestId;
   readonly minutes: number;
   /** Openings it can be done at; empty: the test has its own place. */
   readonly openings: readonly Opening[];
-  readonly outcomes: readonly { readonly id: string; readonly words: string; readonly sign: string | null }[];
-  readonly steps: readonly string[];
-  readonly tools: readonly string[];
-  readonly cautions: readonly string[];
+  readonly outcomes: readonly { readonly id: string; readonly sign: string | null }[];
+  readonly cautions: readonly CautionId[];
   readonly strokes: "two" | "four" | "both";
   /** Which screw it needs, where it works on one. */
   readonly screw: "air" | "fuel" | null;
@@ -41,8 +35,6 @@ export interface Test {
 }
 
 export interface Caution {
-  readonly id: string;
-  /** The caution itself, one to three short sentences. */
-  readonly text: string;
+  readonly id: CautionId;
   readonly source: string;
 }

@@ -4,14 +4,14 @@ import { normalCumulative } from "../numerics/normal.ts";
 import { CIRCUITS } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
+import type { CautionId } from "../words/core-words.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import { chanceItHelps, isCalledFor, onDoubtAlone } from "./called-for.ts";
 import type { LabourPart } from "./case.ts";
-import { changeTitle, jetInFull, partChanges, partName, partValue } from "./change-words.ts";
 import { noticedNow } from "./complaint.ts";
 import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, TOP } from "./loss.ts";
-import { listed } from "./read-parts-step.ts";
-import { at, mainEffect, reasonsForChange, upperFirst } from "./reasons.ts";
+import { partChanges, partMoves, partStand } from "./part-stands.ts";
+import { mainEffect, reasonsForChange } from "./reasons.ts";
 import type { Candidate } from "./search.ts";
 import { knockNotes, warnedOfKnock } from "./stop-step.ts";
 import { type Band, bandOf, bandWords } from "./stretch-words.ts";
@@ -112,103 +112,100 @@ function changeStep(
   worth: number,
   ways: readonly Candidate[],
 ): Step {
-  const { story, belief, present } = weighing;
+  const { story, belief, present, words } = weighing;
   const { opening, change } = mainEffect(present, candidate);
-  const words = bandWords(bandOf(opening), story.engine.strokes);
+  const stretch = bandWords(words, bandOf(opening), story.engine.strokes);
+  const say = words.steps.change;
   const leaner = change < 0;
   const chance = chanceItHelps(weighing, candidate);
   const top = topThrottle(belief, candidate.shift);
   return {
     kind: "change",
     id: candidate.changes.join("+"),
-    title: changeTitle(story.now, candidate),
+    title: words.parts.change(partMoves(story.now, candidate)),
     how: candidate.changes.map((part) => howTo(weighing, candidate, part)),
-    tools: toolsFor(candidate.changes),
-    why: reasonsForChange(story, belief, present, candidate),
-    expect: `${leaner ? "Leaner" : "Richer"} by ${percent(change)} ${at(opening)}, where it acts most. If that is right, ${words.right}.`,
-    wrongIf: `${upperFirst(leaner ? words.tooLittle : words.tooMuch)}. Then undo it.`,
-    undo: `Back to ${candidate.changes.map((part) => `${partName(part, story.now.setup)} ${partValue(part, story.now.setup)}`).join("; ")}.`,
+    tools: say.tools[accessOf(candidate.changes)],
+    why: reasonsForChange(weighing, candidate),
+    expect: say.expect(
+      leaner ? "leaner" : "richer",
+      Math.round(Math.abs(change) * 100),
+      opening,
+      stretch.right,
+    ),
+    wrongIf: say.wrongIf(leaner ? stretch.tooLittle : stretch.tooMuch),
+    undo: say.undo(candidate.changes.map((part) => partStand(part, story.now.setup))),
     sure: surenessOf(chance),
     minutes: candidate.minutes,
     worth,
     cautions: cautionsFor(candidate.changes, top !== "free"),
-    changes: partChanges(story.now, candidate),
+    changes: partChanges(story.now, candidate, words),
     situation: candidate.situation,
     opening: null,
     topThrottle: top,
-    notes: [...topThrottleText(top), ...knockNotes(story), ...notesFor(weighing, candidate, ways)],
+    notes: [
+      ...topThrottleText(top, words),
+      ...knockNotes(story, words),
+      ...notesFor(weighing, candidate, ways),
+    ],
   };
-}
-
-function percent(change: number): string {
-  const rounded = Math.round(Math.abs(change) * 100);
-  return rounded < 1 ? "less than 1 %" : `about ${rounded} %`;
 }
 
 /** Parts that are made for one kind of body, unlike jets. */
 const FITS_ONE_BODY: readonly LabourPart[] = ["needle", "needleJet", "slide"];
 
-const howTo = ({ story }: Weighing, candidate: Candidate, part: LabourPart): string => {
-  const to = candidate.situation.setup;
+function howTo({ story, words }: Weighing, candidate: Candidate, part: LabourPart): string {
+  const { how, jet } = words.steps.change;
+  const { setup } = candidate.situation;
+  const to = partStand(part, setup);
   switch (part) {
     case "main":
-      return `Bowl plug out (or bowl off), main jet out, fit the ${jetInFull(to, "main")}. Read the number on the one that comes out.`;
     case "pilot":
-      return `Bowl off, pilot jet out with a driver that fills the slot, fit the ${jetInFull(to, "pilot")}.`;
+      return how[part](jet(setup[part].part));
     case "clip":
-      return `Cap off, slide out, clip from ${partValue("clip", story.now.setup)} to ${partValue("clip", to)}. Groove 1 is the top one, at the blunt end; a lower groove lifts the needle and richens the middle.`;
-    case "needle":
-      return `Cap off, slide out, fit needle ${partValue("needle", to)}.`;
-    case "slide":
-      return `Cap off, fit the slide with ${partValue("slide", to)}; the relief faces the filter.`;
+      return how.clip(partStand(part, story.now.setup), to);
     case "screw":
-      return `${to.body.screwKind === "air" ? "Air screw, on the filter side: out is leaner" : "Fuel screw, on the engine side: out is richer"}. Count the turns to lightly seated, then set ${partValue("screw", to)}.`;
-    case "needleJet":
-      return `Bowl off, needle jet out, fit the ${partValue("needleJet", to)} one.`;
+      return how.screw(setup.body.screwKind, to);
+    default:
+      return how[part](to);
   }
-};
-
-/** Common practice, no source. */
-function toolsFor(changes: readonly LabourPart[]): readonly string[] {
-  if (changes.every((part) => part === "screw")) return ["flat screwdriver"];
-  const tools = ["no. 2 cross-head screwdriver", "flat screwdriver", "3 mm hex key"];
-  const bowl = changes.some((part) => part === "main" || part === "pilot" || part === "needleJet");
-  return bowl ? [...tools, "14 or 17 mm open spanner for the bowl plug"] : tools;
 }
 
-function cautionsFor(changes: readonly LabourPart[], lean: boolean): readonly string[] {
+/** What must come off for a change: nothing but a screw turned, the cap, or the bowl. */
+function accessOf(changes: readonly LabourPart[]): "screw" | "cap" | "bowl" {
+  if (changes.every((part) => part === "screw")) return "screw";
+  return changes.some((part) => part === "main" || part === "pilot" || part === "needleJet") ? "bowl" : "cap";
+}
+
+function cautionsFor(changes: readonly LabourPart[], lean: boolean): readonly CautionId[] {
   const screwOnly = changes.every((part) => part === "screw");
-  const work = screwOnly
+  const work: readonly CautionId[] = screwOnly
     ? ["fumes", "hot-parts"]
     : ["fuel-off-first", "petrol-vapour", "slide-snap-before-start", "runaway"];
-  return [...work, "test-riding", ...(lean ? ["seizure-at-full-throttle"] : []), "makers-manual"];
+  return [...work, "test-riding", ...(lean ? (["seizure-at-full-throttle"] as const) : []), "makers-manual"];
 }
 
 /** @param ways the best of each set of parts that may be advised, best first */
 function notesFor(weighing: Weighing, candidate: Candidate, ways: readonly Candidate[]): readonly string[] {
   const notes: string[] = [];
+  const say = weighing.words.steps.change;
   if (candidate.toBuy.length > 0) {
-    const missing = candidate.toBuy.map(
-      (part) => `${partName(part, candidate.situation.setup)} ${partValue(part, candidate.situation.setup)}`,
-    );
-    notes.push(`Not in the drawer: ${missing.join(", ")}.`);
+    notes.push(say.notInDrawer(candidate.toBuy.map((part) => partStand(part, candidate.situation.setup))));
   }
-  if (candidate.changes.some((part) => FITS_ONE_BODY.includes(part))) {
-    notes.push("The drawer does not say which body these parts are for: check that they fit this one first.");
-  }
-  const { oneChangeAtATime } = weighing.story;
+  if (candidate.changes.some((part) => FITS_ONE_BODY.includes(part))) notes.push(say.fitsThisBody);
+  const { oneChangeAtATime, now } = weighing.story;
   const rival = ways.find(({ changes }) => (oneChangeAtATime ? changes.length > 1 : changes.length === 1));
   if (rival !== undefined) {
     const minutes = Math.round(Math.abs(candidate.total - rival.total));
     if (oneChangeAtATime && rival.total < candidate.total && minutes >= 5) {
       notes.push(
-        `Changing ${listed(rival.changes.map((part) => partName(part, weighing.story.now.setup)))} together would save about ${minutes} minutes on the whole; one at a time tells more surely what did what.`,
+        say.togetherSaves(
+          rival.changes.map((part) => partStand(part, now.setup)),
+          minutes,
+        ),
       );
     }
     if (!oneChangeAtATime && candidate.changes.length > 1 && rival.total > candidate.total && minutes >= 5) {
-      notes.push(
-        `One change at a time would cost about ${minutes} minutes more on the whole; it tells more surely what did what.`,
-      );
+      notes.push(say.oneAtATimeCosts(minutes));
     }
   }
   return notes;

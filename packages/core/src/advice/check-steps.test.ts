@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { FAULT_CATALOGUE } from "../belief/faults.ts";
+import { english } from "../words/en.ts";
 import type { BikeCase, CheckResult } from "./case.ts";
 import { checkSteps, mendSteps } from "./check-steps.ts";
 import { CHECKS, checkById } from "./checks.ts";
@@ -115,7 +116,7 @@ describe("[A11] a look in full", () => {
     expect(look!.id).toBe("look-at-boots-and-clamps");
     expect(look!.why.map(({ text }) => text)).toContain("The hang grows as it gets hotter");
     expect(look!.cautions).toEqual(checkById(look!.id)!.cautions);
-    expect(look!.how).toEqual(checkById(look!.id)!.steps);
+    expect(look!.how).toEqual(english.checks["look-at-boots-and-clamps"].steps);
     expect(look!.undo).toBe("Nothing is changed.");
     expect(look!.topThrottle).toBe("stay below 3/4");
     const proved = weighingOf(story({ rides: HANG }), sureOf(stateOf(() => 0.02, 0.01)));
@@ -132,9 +133,9 @@ describe("[A4] mend first", () => {
     );
     expect(step).toMatchObject({ kind: "mend", id: "air-leak", minutes: 10, worth: Infinity });
     expect(step.title).toBe("Put this right before any jet: an air leak");
-    expect(step.how).toEqual([checkById("spray-joints")!.mend]);
+    expect(step.how).toEqual([english.checks["spray-joints"].mend]);
     expect(step.why).toEqual([
-      { record: "spray-joints-5", text: `${checkById("spray-joints")!.words}: faulty` },
+      { record: "spray-joints-5", text: `${english.checks["spray-joints"].words}: faulty` },
     ]);
     expect(step.cautions).toContain("hand-over");
     expect(others.filter(({ kind }) => kind === "mend")).toEqual([]);

@@ -1,13 +1,12 @@
 import type { FaultId } from "../belief/catalogue.ts";
 import { FAULTS } from "../belief/catalogue.ts";
-import { FAULT_CATALOGUE } from "../belief/faults.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase, CheckResult } from "./case.ts";
 import type { Check } from "./catalogue.ts";
 import { checkById } from "./checks.ts";
 import { checkGain, checksByWorth } from "./fault-cost.ts";
 import { faultFound } from "./fault-found.ts";
-import { lowerFirst, reasonsForFault, upperFirst } from "./reasons.ts";
+import { reasonsForFault } from "./reasons.ts";
 import { topThrottle } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
 
@@ -15,8 +14,6 @@ import type { Weighing } from "./weighing.ts";
 const MOST = 4;
 /** A check is not asked for while its likeliest find is less likely than this. */
 const LEAST_SUSPICION = 0.02;
-
-const faultWords = (fault: FaultId): string => FAULT_CATALOGUE.find(({ id }) => id === fault)!.words;
 
 /** The checks worth most per minute, as steps. Not one whose last answer was "sound", nor one for a fault that is found already. */
 export function checkSteps(weighing: Weighing, checks: readonly Check[]): readonly Step[] {
@@ -46,20 +43,23 @@ const speaksAfter = (a: CheckResult, b: CheckResult): boolean =>
   a.at > b.at || (a.at === b.at && a.found === "sound");
 
 function checkStep(weighing: Weighing, check: Check): Step {
-  const { chances, story, belief, present } = weighing;
+  const { chances, belief, present, words } = weighing;
+  const { words: title, steps: how, tools, mend } = words.checks[check.id];
+  const say = words.steps.check;
   const fault = likeliest(check, chances);
   const gain = checkGain(check, chances);
   const chance = chances[fault] ?? 0;
+  const suspect = words.faults[fault].words;
   return {
     kind: "check",
     id: check.id,
-    title: check.words,
-    how: check.steps,
-    tools: check.tools,
-    why: reasonsForFault(story, belief, fault),
-    expect: `If ${faultWords(fault)} is behind it, this finds it about ${tenths(check.finds[fault] ?? 0)} times in ten. Then: ${lowerFirst(check.mend)}`,
-    wrongIf: `All is sound. ${upperFirst(faultWords(fault))} is then less likely; note the check, and go on.`,
-    undo: "Nothing is changed.",
+    title,
+    how,
+    tools,
+    why: reasonsForFault(weighing, fault),
+    expect: say.expect(suspect, tenths(check.finds[fault] ?? 0), mend),
+    wrongIf: say.wrongIf(suspect),
+    undo: say.undo,
     sure: surenessOf(chance),
     minutes: check.minutes,
     worth: gain / check.minutes,
@@ -88,30 +88,32 @@ function likeliest(check: Check, chances: Weighing["chances"]): FaultId {
 
 /** A fault that was found and not mended comes before everything else but a stop. Rule A4. */
 export function mendSteps(weighing: Weighing): readonly Step[] {
+  const { words } = weighing;
+  const say = words.steps.mend;
   return weighing.belief.openFaults.map((fault) => {
     // A fault is open because a check of the catalogue found it.
     const { record, check: id } = lastFinding(weighing.story, fault)!;
     const check = checkById(id)!;
+    const { words: name, tools, mend } = words.checks[check.id];
     return {
       kind: "mend",
       id: fault,
-      title: `Put this right before any jet: ${faultWords(fault)}`,
-      how: [check.mend],
-      tools: check.tools,
-      why: [{ record, text: `${check.words}: faulty` }],
-      expect:
-        "The old complaint changes or goes. What was noticed before the mend counts for little afterwards.",
-      wrongIf: "It runs exactly as before: the fault was not the cause, or it is still there.",
-      undo: "Keep what you take off until the next ride has shown that the mend is right.",
+      title: say.title(words.faults[fault].words),
+      how: [mend],
+      tools,
+      why: [{ record, text: words.reasons.foundFaulty(name) }],
+      expect: say.expect,
+      wrongIf: say.wrongIf,
+      undo: say.undo,
       sure: surenessOf(0.95),
       minutes: check.minutes,
       worth: Infinity,
-      cautions: [...new Set([...check.cautions, "hand-over"])],
+      cautions: [...new Set([...check.cautions, "hand-over" as const])],
       changes: [],
       situation: null,
       opening: null,
       topThrottle: "stay below 3/4",
-      notes: ["Note the mend in the log when it is done."],
+      notes: [say.note],
     };
   });
 }

@@ -4,14 +4,10 @@ import type { Check } from "./catalogue.ts";
 import { checkGain, checksByWorth, type FaultChances, faultCost, stakeOf } from "./fault-cost.ts";
 
 const check = (id: string, minutes: number, finds: Check["finds"]): Check => ({
-  id,
-  words: id,
+  id: id as Check["id"],
   minutes,
   finds,
   falseAlarm: 0.02,
-  steps: [],
-  tools: [],
-  mend: "",
   cautions: [],
   strokes: "both",
   source: "test",

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { mm, NEEDLE } from "../metering/test-situations.ts";
 import { known } from "../parts/known.ts";
+import { english } from "../words/en.ts";
 import { nextStep } from "./next-step.ts";
 import { DRAWER, FOUND, ride, saw, story } from "./test-stories.ts";
 
@@ -22,6 +23,7 @@ test("[A14] after a change from a needle nobody measured the advice goes on from
         ride([saw("dives-below-idle"), saw("stumbles-with-smoke")], { situation: now, at: 2 }),
       ],
     }),
+    english,
   );
   if (!advice.ok) throw new Error(advice.detail);
   expect(advice.value.leftOut.map(({ record }) => record)).toEqual(["ride-1"]);
@@ -31,7 +33,7 @@ test("[A14] after a change from a needle nobody measured the advice goes on from
 
 test("[A14] a setup that cannot be worked out is refused with what to mend", () => {
   const impossible = { ...FOUND, setup: { ...FOUND.setup, needleJet: known(mm(2.4)) } };
-  const advice = nextStep(story({ now: impossible }));
+  const advice = nextStep(story({ now: impossible }), english);
   expect(advice.ok).toBe(false);
   expect(!advice.ok && advice.detail).toMatch(/needle/i);
 });

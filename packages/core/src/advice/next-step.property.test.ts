@@ -7,6 +7,7 @@ import { shiftsFrom } from "../metering/shift.ts";
 import type { Situation } from "../metering/situation.ts";
 import { CIRCUITS } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
+import { english } from "../words/en.ts";
 import type { Advice, Step } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import { cautionById } from "./cautions.ts";
@@ -33,7 +34,7 @@ interface Judged {
 
 const judged: readonly Judged[] = Array.from({ length: STORIES }, (_, i) => i + 1).flatMap((number) => {
   const given = anyStory(number);
-  const outcome = nextStep(given);
+  const outcome = nextStep(given, english);
   return outcome.ok ? [{ number, story: given, advice: outcome.value, steps: stepsOf(outcome.value) }] : [];
 });
 
@@ -183,7 +184,7 @@ describe("the top", () => {
             ),
           ),
         });
-        const outcome = nextStep(given);
+        const outcome = nextStep(given, english);
         if (!outcome.ok) throw new RangeError(outcome.detail);
         for (const step of stepsOf(outcome.value)) {
           if (step.situation === null || Math.min(...changeBy(given, step.situation).slice(8)) >= -0.002)
@@ -222,7 +223,7 @@ describe("the order of the records", () => {
     );
     expect(many.length).toBeGreaterThan(10);
     for (const each of many.slice(0, 14)) {
-      const again = nextStep(shuffled(each.story));
+      const again = nextStep(shuffled(each.story), english);
       expect(again.ok && JSON.stringify(again.value), `story ${each.number}`).toBe(
         JSON.stringify(each.advice),
       );
@@ -245,7 +246,8 @@ describe("what stands on a step", () => {
         expect(step.sure.chance, where).toBeLessThanOrEqual(1 + 1e-12);
         expect(step.cautions.length, where).toBeGreaterThan(0);
         expect(new Set(step.cautions).size, where).toBe(step.cautions.length);
-        for (const id of step.cautions) expect(cautionById(id).text.length).toBeGreaterThan(0);
+        for (const id of step.cautions)
+          expect(english.cautions[cautionById(id).id].length).toBeGreaterThan(0);
         for (const { record, text } of step.why) {
           const { rides, tests, checks, measurements } = each.story;
           expect([...rides, ...tests, ...checks, ...measurements].map((entry) => entry.record)).toContain(
@@ -331,7 +333,7 @@ describe("the order of the steps", () => {
     let richer = 0;
     for (const { story: given } of judged.filter(({ advice }) => advice.step.kind !== "stop").slice(0, 10)) {
       const pinged = ride([saw("pings-on-roll-on")], { at: 900, situation: given.now });
-      const outcome = nextStep({ ...given, rides: [...given.rides, pinged] });
+      const outcome = nextStep({ ...given, rides: [...given.rides, pinged] }, english);
       if (!outcome.ok) throw new RangeError(outcome.detail);
       for (const step of stepsOf(outcome.value)) {
         if (step.kind === "test") expect(step.cautions).not.toContain("test-riding");

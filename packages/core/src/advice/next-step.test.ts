@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { FAULT_CATALOGUE } from "../belief/faults.ts";
 import { boreJet, fitted, mm } from "../metering/test-situations.ts";
 import { known, UNKNOWN } from "../parts/known.ts";
+import { english } from "../words/en.ts";
 import type { BikeCase, CheckResult } from "./case.ts";
 import { cautionById } from "./cautions.ts";
 import { checkById } from "./checks.ts";
@@ -168,7 +168,7 @@ describe("[A14] silence is allowed", () => {
 
   test("a setup that cannot be worked out is refused with what to mend", () => {
     const now = fitted({ needleJet: known(mm(2)) }, FOUND);
-    const outcome = nextStep(story({ now, reference: now }));
+    const outcome = nextStep(story({ now, reference: now }), english);
     expect(outcome.ok).toBe(false);
     expect(!outcome.ok && outcome.reason).toBe("not comparable");
     expect(!outcome.ok && outcome.detail).toMatch(/needle/);
@@ -183,7 +183,7 @@ describe("suspects", () => {
     expect(suspects.length).toBeGreaterThan(1);
     for (const { fault, words, chance } of suspects) {
       expect(chance).toBeGreaterThanOrEqual(0.05);
-      expect(words).toBe(FAULT_CATALOGUE.find(({ id }) => id === fault)!.words);
+      expect(words).toBe(english.faults[fault].words);
     }
     expect(suspects.map(({ chance }) => chance)).toEqual(
       suspects.map(({ chance }) => chance).sort((a, b) => b - a),
@@ -237,7 +237,7 @@ describe("[A11] every kind of step is said in full", () => {
       expect(sentence).toMatch(/^[A-Z0-9].*[.?]$/s);
     expect(step.how.length).toBeGreaterThan(0);
     expect(step.cautions.length).toBeGreaterThan(0);
-    for (const id of step.cautions) expect(cautionById(id).text.length).toBeGreaterThan(0);
+    for (const id of step.cautions) expect(english.cautions[cautionById(id).id].length).toBeGreaterThan(0);
     expect(["free", "seconds only", "stay below 3/4"]).toContain(step.topThrottle);
     expect(step.changes.length > 0).toBe(kind === "change");
     expect(step.situation !== null).toBe(kind === "change");

@@ -8,6 +8,7 @@ import { twoSidedOpenings } from "../belief/two-sided.ts";
 import { shiftBetween } from "../metering/shift.ts";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
+import type { CoreWords } from "../words/core-words.ts";
 import type { Advice, Step, Suspect } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import { changeSteps } from "./change-steps.ts";
@@ -41,10 +42,12 @@ const LOOKS_FOR_IT = 0.4;
  * What to do next for one bike, and the other ways: stop, mend, check, test, change parts, read the parts, or
  * ride. The kinds compete by the minutes they save for each minute they take (rule A1), within the limits of
  * docs/rules/advice.md. Refuses a setup that cannot be worked out at all, with what to mend.
+ * @param words the language of every sentence; it changes nothing else
  * @param prior belief before any evidence; the usual one when left out
  */
 export function nextStep(
   told: BikeCase,
+  words: CoreWords,
   prior: Gaussian = priorGaussian(),
 ): Outcome<Advice, "not comparable"> {
   const usable = shiftBetween(told.now, told.now);
@@ -56,7 +59,7 @@ export function nextStep(
   const candidates = searchSetups(belief.overall, story.reference, story.now, options, story.minutes);
   const present = candidates.find((candidate) => candidate.changes.length === 0);
   if (present === undefined) throw new RangeError("The setup as it is must be among the candidates");
-  const weighing: Weighing = { story, belief, chances: chancesOf(belief), present, candidates };
+  const weighing: Weighing = { story, words, belief, chances: chancesOf(belief), present, candidates };
   const steps = rank(weighing);
   const [step, ...others] = steps as [Step, ...Step[]];
   const changed = candidates.find((candidate) => candidate.situation === step.situation);
@@ -95,8 +98,12 @@ function chancesOf(belief: Belief): FaultChances {
   );
 }
 
-function suspectsOf({ chances }: Weighing): readonly Suspect[] {
-  return FAULT_CATALOGUE.map(({ id, words }) => ({ fault: id, words, chance: chances[id] ?? 0 }))
+function suspectsOf({ chances, words }: Weighing): readonly Suspect[] {
+  return FAULT_CATALOGUE.map(({ id }) => ({
+    fault: id,
+    words: words.faults[id].words,
+    chance: chances[id] ?? 0,
+  }))
     .filter(({ chance }) => chance >= NAMED_SUSPECT)
     .sort((a, b) => b.chance - a.chance);
 }

@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { fitted } from "../metering/test-situations.ts";
 import { UNKNOWN } from "../parts/known.ts";
 import type { Setup } from "../parts/setup.ts";
-import { listed, readPartsStep } from "./read-parts-step.ts";
+import { listed } from "../words/en/listed.ts";
+import { readPartsStep } from "./read-parts-step.ts";
 import { FOUND, ride, saw, story } from "./test-stories.ts";
 import { adviceOf, stateOf, stepsOf, sureOf, weighingOf } from "./test-weighing.ts";
 

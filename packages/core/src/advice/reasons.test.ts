@@ -4,16 +4,10 @@ import { boreJet, fitted } from "../metering/test-situations.ts";
 import { known } from "../parts/known.ts";
 import type { Shift } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
+import { english } from "../words/en.ts";
+import { lowerFirst, upperFirst } from "../words/letters.ts";
 import type { BikeCase } from "./case.ts";
-import {
-  at,
-  lowerFirst,
-  mainEffect,
-  reasonsAt,
-  reasonsForChange,
-  reasonsForFault,
-  upperFirst,
-} from "./reasons.ts";
+import { mainEffect, reasonsAt, reasonsForChange, reasonsForFault } from "./reasons.ts";
 import type { Candidate } from "./search.ts";
 import { FOUND, notThere, ride, saw, story, tested } from "./test-stories.ts";
 import { weighingOf } from "./test-weighing.ts";
@@ -50,7 +44,7 @@ describe("[A11] the records that weighed most", () => {
   const why = (given: Partial<BikeCase>, way: 1 | -1, opening = 0) => {
     const weighing = weighingOf(story(given));
     const candidate = shifted("screw", { [opening]: 0.05 * way });
-    return reasonsForChange(weighing.story, weighing.belief, { ...STAY }, candidate);
+    return reasonsForChange({ ...weighing, present: { ...STAY } }, candidate);
   };
   const rides = [
     ride([saw("dives-below-idle")], { at: 1 }),
@@ -92,7 +86,7 @@ describe("[A11] the records that weighed most", () => {
     const verdicts = [{ opening: OPENINGS[10]!, felt: "better" as const }];
     const felt = ride([], { situation: bigger, against: { situation: FOUND, verdicts } });
     const weighing = weighingOf(story({ rides: [felt] }));
-    expect(reasonsAt(weighing.story, weighing.belief, weighing.present, OPENINGS[10]!)).toEqual([
+    expect(reasonsAt(weighing, OPENINGS[10]!)).toEqual([
       { record: "ride-1", text: "It felt better after the last change at full throttle" },
     ]);
     const swept = tested("screw-sweep-air", "far-out", { numbers: { bestTurns: 2.5 } });
@@ -107,23 +101,21 @@ describe("[A11] the records that weighed most", () => {
   });
 
   test("for a fault, only what speaks for it", () => {
-    const { story: given, belief } = weighingOf(
+    const weighing = weighingOf(
       story({
         rides: [ride([saw("hang-grows-with-heat"), saw("pulls-clean-to-peak"), saw("answers-crisply")])],
       }),
     );
-    expect(reasonsForFault(given, belief, "air-leak").map(({ text }) => text)).toEqual([
+    expect(reasonsForFault(weighing, "air-leak").map(({ text }) => text)).toEqual([
       "The hang grows as it gets hotter",
     ]);
-    expect(reasonsForFault(given, belief, "cooling")).toEqual([]);
+    expect(reasonsForFault(weighing, "cooling")).toEqual([]);
   });
 
   test("at an opening, what moved it either way", () => {
     const mixed = [ride([saw("dives-below-idle"), saw("bogs-hollow-no-smoke"), saw("pulls-clean-to-peak")])];
     const weighing = weighingOf(story({ rides: mixed }));
-    const texts = reasonsAt(weighing.story, weighing.belief, weighing.present, OPENINGS[1]!).map(
-      ({ text }) => text,
-    );
+    const texts = reasonsAt(weighing, OPENINGS[1]!).map(({ text }) => text);
     expect(texts).toEqual(
       expect.arrayContaining([expect.stringMatching(/dive/), expect.stringMatching(/Bogs/)]),
     );
@@ -131,7 +123,7 @@ describe("[A11] the records that weighed most", () => {
 });
 
 test("openings and letters as they stand in a sentence", () => {
-  expect([OPENINGS[0]!, OPENINGS[4]!, OPENINGS[10]!].map(at)).toEqual([
+  expect([OPENINGS[0]!, OPENINGS[4]!, OPENINGS[10]!].map(english.openings.at)).toEqual([
     "at closed throttle",
     "at 1/4 throttle",
     "at full throttle",

@@ -2,13 +2,14 @@ import { describe, expect, test } from "vitest";
 import { SIGNS } from "../belief/signs/all.ts";
 import { boreJet, fitted } from "../metering/test-situations.ts";
 import { known } from "../parts/known.ts";
+import { english } from "../words/en.ts";
 import type { BikeCase, CheckResult } from "./case.ts";
 import { knockNotes, stopStep, warnedOfKnock } from "./stop-step.ts";
 import { FOUND, notThere, ride, saw, story, tested } from "./test-stories.ts";
 import { adviceOf } from "./test-weighing.ts";
 import type { Weighing } from "./weighing.ts";
 
-const stop = (given: Partial<BikeCase>) => stopStep({ story: story(given) } as Weighing);
+const stop = (given: Partial<BikeCase>) => stopStep({ story: story(given), words: english } as Weighing);
 const checked = (at: number, found: CheckResult["found"] = "sound"): CheckResult => ({
   record: `check-${at}`,
   at,
@@ -111,7 +112,7 @@ describe("[A6] pinging is a warning", () => {
   });
 
   test("the next ride is told to mind it", () => {
-    expect(knockNotes(story({ rides: [ping(2)] }))).toHaveLength(1);
-    expect(knockNotes(story())).toEqual([]);
+    expect(knockNotes(story({ rides: [ping(2)] }), english)).toHaveLength(1);
+    expect(knockNotes(story(), english)).toEqual([]);
   });
 });

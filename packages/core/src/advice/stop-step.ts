@@ -1,5 +1,6 @@
-import type { Sign } from "../belief/catalogue.ts";
 import { signById } from "../belief/signs/all.ts";
+import type { KnownSign } from "../belief/signs/row.ts";
+import type { CautionId, CoreWords } from "../words/core-words.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import { since } from "./complaint.ts";
@@ -8,7 +9,7 @@ import { testById } from "./tests-on-engine.ts";
 import type { Weighing } from "./weighing.ts";
 
 /** The cautions that go with an engine that warned. */
-const CAUTIONS = ["stop-at-knock", "runaway", "hand-over", "makers-manual"];
+const CAUTIONS: readonly CautionId[] = ["stop-at-knock", "runaway", "hand-over", "makers-manual"];
 
 /** Pinging is a warning: it can end in detonation and a holed piston. Common practice, no source. Rule A6. */
 const KNOCK_WARNINGS: readonly string[] = ["pings-on-roll-on"];
@@ -16,7 +17,7 @@ const KNOCK_WARNINGS: readonly string[] = ["pings-on-roll-on"];
 interface SeenSign {
   readonly record: string;
   readonly at: number;
-  readonly sign: Sign;
+  readonly sign: KnownSign;
 }
 
 /** Every sign noticed, on a ride or as the outcome of a test. */
@@ -63,38 +64,30 @@ export function lastWarning(story: BikeCase): number {
 export const warnedOfKnock = (story: BikeCase): boolean => lastWarning(story) > -Infinity;
 
 /** What to mind on the next ride after pinging; none without it. */
-export const knockNotes = (story: BikeCase): readonly string[] =>
-  warnedOfKnock(story)
-    ? ["It pinged like this: roll on gently, and off the throttle at the first rattle."]
-    : [];
+export const knockNotes = (story: BikeCase, { steps }: CoreWords): readonly string[] =>
+  warnedOfKnock(story) ? [steps.afterKnock] : [];
 
 /**
  * A stop sign that nobody has answered: seen on a ride or in a test, and no check since then that found or
  * mended something, or found all sound. It ends tuning. Rule A6.
  */
-export function stopStep({ story }: Weighing): Step | null {
+export function stopStep({ story, words }: Weighing): Step | null {
   const seen = seenSigns(story).filter(({ sign }) => sign.stop);
   const answered = Math.max(story.freshStartAt ?? -Infinity, ...story.checks.map(({ at }) => at));
   const open = seen.filter(({ at }) => at > answered).sort(inOrder);
   const [first] = open;
   if (first === undefined) return null;
+  const { title, how, tools, expect, wrongIf, undo, note } = words.steps.stop;
   return {
     kind: "stop",
     id: "stop",
-    title: "Stop: no riding and no jetting until the cause is found",
-    how: [
-      "Shut it off and let it cool. Do not start it again to try.",
-      "Plug out: look for specks, metal and a melted edge, with a light and a magnifier.",
-      "Look through the exhaust port and the plug hole for scuffs on the piston, if you can reach them.",
-      "Check that slide, cable and boots are sound, and that nothing holds the throttle open.",
-      "Hand it to a licensed technician for a pressure test, the timing and a look inside before it runs again.",
-    ],
-    tools: ["plug spanner", "torch", "magnifier"],
-    why: open.map(({ record, sign }) => ({ record, text: sign.words })),
-    expect:
-      "A cause that can be seen or measured. Note the check and what it found; only then does the tuning go on.",
-    wrongIf: "A thorough look finds nothing. Note that check as sound: the tuning goes on, gently.",
-    undo: "Nothing is changed.",
+    title,
+    how,
+    tools,
+    why: open.map(({ record, sign }) => ({ record, text: words.signs[sign.id].words })),
+    expect,
+    wrongIf,
+    undo,
     sure: surenessOf(1),
     minutes: 30,
     worth: Infinity,
@@ -103,6 +96,6 @@ export function stopStep({ story }: Weighing): Step | null {
     situation: null,
     opening: null,
     topThrottle: "stay below 3/4",
-    notes: ["Should it need to run at all before that: a richer main jet first, never a leaner one."],
+    notes: [note],
   };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { FUEL_SCREW } from "../metering/test-situations.ts";
 import { OPENINGS } from "../units/opening.ts";
+import { english } from "../words/en.ts";
 import type { BikeCase } from "./case.ts";
 import { CHECKS } from "./checks.ts";
 import { testSteps } from "./test-steps.ts";
@@ -113,9 +114,9 @@ describe("[A11] a test in full", () => {
     expect(list.length).toBeGreaterThan(2);
     for (const { id, expect: text, how, tools, sure, undo, why } of list) {
       const made = testById(id)!;
-      expect(how).toEqual(made.steps);
-      expect(tools).toEqual(made.tools);
-      const words = made.outcomes.map((outcome) => outcome.words);
+      expect(how).toEqual(english.tests[made.id].steps);
+      expect(tools).toEqual(english.tests[made.id].tools);
+      const words = Object.values(english.tests[made.id].outcomes);
       const said =
         /^Likeliest: (.*), about (\d+) times in ten\. Each answer leads on to another step\.$/.exec(text)!;
       expect(words.map((each) => each.charAt(0).toLowerCase() + each.slice(1))).toContain(said[1]);
@@ -138,7 +139,7 @@ describe("[A11] a test in full", () => {
         const made = testById(id)!;
         const choice = made.openings.length > 1 && made.openings.some((opening) => opening >= 1 / 8);
         if (choice) expect(title).toMatch(/, at (closed|1\/8|1\/4|1\/2|3\/4|full) throttle$/);
-        else expect(title).toBe(made.words);
+        else expect(title).toBe(english.tests[made.id].words);
       }
     }
   });

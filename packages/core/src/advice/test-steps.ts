@@ -2,12 +2,13 @@ import { signById } from "../belief/signs/all.ts";
 import { stretchCentre } from "../belief/state.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
+import type { CoreWords } from "../words/core-words.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import type { Check, Test } from "./catalogue.ts";
 import { bandOfStretch, noticedNow, since } from "./complaint.ts";
 import { fits, stretchFor } from "./evidence.ts";
-import { at, lowerFirst, reasonsAt } from "./reasons.ts";
+import { reasonsAt } from "./reasons.ts";
 import { type Candidate, flatShift } from "./search.ts";
 import { situationKey } from "./situation-key.ts";
 import { seenSigns, warnedOfKnock } from "./stop-step.ts";
@@ -110,21 +111,22 @@ function shortlistOf(candidates: readonly Candidate[]): readonly WeighedSetup[] 
 }
 
 function testStep(weighing: Weighing, test: Test, opening: Opening | null, value: TestValue): Step {
-  const { story, belief, present } = weighing;
+  const { belief, present, words } = weighing;
+  const { steps: how, tools, outcomes } = words.tests[test.id];
+  const say = words.steps.test;
   const likeliest = [...value.outcomes].sort((a, b) => b.probability - a.probability)[0];
   const top = topThrottle(belief, present.shift);
-  const words = (id: string | undefined): string =>
-    test.outcomes.find((outcome) => outcome.id === id)?.words ?? "";
+  const outcome = Object.entries(outcomes).find(([id]) => id === likeliest?.id)?.[1] ?? "";
   return {
     kind: "test",
     id: test.id,
-    title: titleOf(test, opening),
-    how: test.steps,
-    tools: test.tools,
-    why: opening === null ? [] : reasonsAt(story, belief, present, opening),
-    expect: `Likeliest: ${lowerFirst(words(likeliest?.id))}, about ${Math.round((likeliest?.probability ?? 0) * 10)} times in ten. Each answer leads on to another step.`,
-    wrongIf: "It answers otherwise each time. Then it tells nothing: do not note it.",
-    undo: "Put back whatever you moved for the test.",
+    title: titleOf(words, test, opening),
+    how,
+    tools,
+    why: opening === null ? [] : reasonsAt(weighing, opening),
+    expect: say.expect(outcome, Math.round((likeliest?.probability ?? 0) * 10)),
+    wrongIf: say.wrongIf,
+    undo: say.undo,
     sure: surenessOf(likeliest?.probability ?? 0),
     minutes: test.minutes,
     worth: value.gain / test.minutes,
@@ -133,7 +135,7 @@ function testStep(weighing: Weighing, test: Test, opening: Opening | null, value
     situation: null,
     opening,
     topThrottle: top,
-    notes: isRidden(test) ? topThrottleText(top) : [],
+    notes: isRidden(test) ? topThrottleText(top, words) : [],
   };
 }
 
@@ -147,8 +149,9 @@ const hungLately = (story: BikeCase): boolean =>
 const isRidden = (test: Test): boolean => test.cautions.includes("test-riding");
 
 /** The words, and where to make it when there is a choice of places that can be told apart. */
-function titleOf(test: Test, opening: Opening | null): string {
+function titleOf(words: CoreWords, test: Test, opening: Opening | null): string {
+  const name = words.tests[test.id].words;
   const closedOnly = test.openings.every((each) => each < OPENINGS[2]!);
-  if (opening === null || test.openings.length < 2 || closedOnly) return test.words;
-  return `${test.words}, ${at(opening)}`;
+  if (opening === null || test.openings.length < 2 || closedOnly) return name;
+  return words.steps.test.titleAt(name, opening);
 }

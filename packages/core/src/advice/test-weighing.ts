@@ -2,6 +2,7 @@ import { type Belief, type BeliefPart, believe } from "../belief/believe.ts";
 import { type Gaussian, priorGaussian } from "../belief/prior.ts";
 import { STATE_SIZE } from "../belief/state.ts";
 import { OPENINGS } from "../units/opening.ts";
+import { english } from "../words/en.ts";
 import type { Advice, Step } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import { evidenceFrom } from "./evidence.ts";
@@ -24,7 +25,7 @@ export function weighingOf(story: BikeCase, given: Partial<Belief> = {}): Weighi
   const chances = Object.fromEntries(
     belief.hypotheses.flatMap(({ fault, probability }) => (fault === null ? [] : [[fault, probability]])),
   );
-  return { story, belief, chances, present, candidates };
+  return { story, words: english, belief, chances, present, candidates };
 }
 
 /** A state with the mixture error at each opening as given, and the same spread everywhere; circuits answer exactly. */
@@ -53,7 +54,7 @@ export const sureOf = (state: Gaussian): Partial<Belief> => ({
 });
 
 export function adviceOf(story: BikeCase): Advice {
-  const outcome = nextStep(story);
+  const outcome = nextStep(story, english);
   if (!outcome.ok) throw new RangeError(outcome.detail);
   return outcome.value;
 }

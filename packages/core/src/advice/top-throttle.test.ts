@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Belief } from "../belief/believe.ts";
 import { NO_SHIFT } from "../belief/state.ts";
 import { OPENINGS } from "../units/opening.ts";
+import { english } from "../words/en.ts";
 import { partsOf, stateOf } from "./test-weighing.ts";
 import { leanChanceAtTop, topThrottle, topThrottleText } from "./top-throttle.ts";
 
@@ -48,10 +49,10 @@ describe("[A3] how far to open it", () => {
   });
 
   test("says so in one sentence, and nothing when the top is free", () => {
-    expect(topThrottleText("free")).toEqual([]);
-    expect(topThrottleText("seconds only").join()).toMatch(
+    expect(topThrottleText("free", english)).toEqual([]);
+    expect(topThrottleText("seconds only", english).join()).toMatch(
       /a few seconds at 3\/4 or more.*at the first ping\.$/,
     );
-    expect(topThrottleText("stay below 3/4").join()).toMatch(/stay below 3\/4 throttle\.$/);
+    expect(topThrottleText("stay below 3/4", english).join()).toMatch(/stay below 3\/4 throttle\.$/);
   });
 });

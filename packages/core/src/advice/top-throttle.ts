@@ -1,6 +1,7 @@
 import type { Belief } from "../belief/believe.ts";
 import { chanceBelow } from "../belief/reading.ts";
 import type { Shift } from "../units/circuit.ts";
+import type { CoreWords } from "../words/core-words.ts";
 import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, LEAN_LIMIT, TOP } from "./loss.ts";
 
 /** How 3/4 to full throttle may be used with a setup, from the chance that it is leaner than the limit there. Rule A3. */
@@ -17,15 +18,5 @@ export function topThrottle(belief: Belief, shift: Shift): TopThrottle {
 }
 
 /** The sentence that goes with it; none when the top is free. */
-export function topThrottleText(top: TopThrottle): readonly string[] {
-  switch (top) {
-    case "free":
-      return [];
-    case "seconds only":
-      return [
-        "The top is not proved yet: a few seconds at 3/4 or more, no longer, and off the throttle at the first ping.",
-      ];
-    case "stay below 3/4":
-      return ["The top may be lean: stay below 3/4 throttle."];
-  }
-}
+export const topThrottleText = (top: TopThrottle, { steps }: CoreWords): readonly string[] =>
+  top === "free" ? [] : [steps.topThrottle[top]];

@@ -30,18 +30,10 @@ export type FaultId = (typeof FAULTS)[number];
 /** A: repeatable and measurable. B: good with a careful rider. C: often misjudged. D: weak. */
 export type Reliability = "A" | "B" | "C" | "D";
 
-/** One row of the sign catalogue. Figures are chances of noticing it, given the state; only ratios matter. */
+/** One row of the sign catalogue; what it is called stands in the words of a language, by its id. Figures are chances of noticing it, given the state; only ratios matter. */
 export interface Sign {
   /** Our own name for it, words joined by hyphens; never reused for another meaning. */
   readonly id: string;
-  /** A few trade words, as on a button. */
-  readonly words: string;
-  /** How it sounds, smokes and feels, so that it can be told from its look-alikes. */
-  readonly description: string;
-  /** The commonest mix-up and how to tell, or empty. */
-  readonly notToBeTakenFor: string;
-  /** When it counts: how and where it is noticed. */
-  readonly when: string;
   /** The openings it speaks of, with weights that sum to 1; a report's own opening overrides it. */
   readonly speaksOf: readonly (readonly [Opening, number])[];
   /** Chance of noticing it when the mixture there is clearly rich, right, clearly lean. Null: the mixture does not matter. */
@@ -66,13 +58,7 @@ export interface Sign {
 
 export interface Fault {
   readonly id: FaultId;
-  /** As in "an air leak". */
-  readonly words: string;
-  /** What it does to the engine, one sentence. */
-  readonly does: string;
   /** Chance that a bike brought in with a running complaint has it, before anything is known. */
   readonly prior: { readonly two: number; readonly four: number };
-  /** Stretch of openings it touches most, for the words. */
-  readonly touches: string;
   readonly source: string;
 }

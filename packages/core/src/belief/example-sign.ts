@@ -7,10 +7,6 @@ import { NO_SHIFT, stretchAt } from "./state.ts";
 
 export const exampleSign = (what: Partial<Sign> = {}): Sign => ({
   id: "example",
-  words: "An example",
-  description: "Not a sign of the catalogue.",
-  notToBeTakenFor: "",
-  when: "",
   speaksOf: [[OPENINGS[4]!, 1]],
   chance: { rich: 0.6, right: 0.1, lean: 0.05 },
   faults: {},

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { english } from "../words/en.ts";
 import { FAULTS, type FaultId } from "./catalogue.ts";
 import { FAULT_CATALOGUE, faultById } from "./faults.ts";
 
@@ -10,7 +11,7 @@ describe("the fault catalogue", () => {
   });
 
   test("finds by id and throws on a name that is not one", () => {
-    expect(faultById("reed").words).toBe("chipped or tired reeds");
+    expect(english.faults[faultById("reed").id].words).toBe("chipped or tired reeds");
     expect(() => faultById("gremlins" as FaultId)).toThrow(/"gremlins" is not in the catalogue/);
   });
 
@@ -54,7 +55,8 @@ describe("the fault catalogue", () => {
   });
 
   test("every fault is told in words a technician uses, one sentence", () => {
-    for (const { words, does, touches, source } of FAULT_CATALOGUE) {
+    for (const { id, source } of FAULT_CATALOGUE) {
+      const { words, does, touches } = english.faults[id];
       expect(words).toMatch(/^[a-z]/);
       expect(does).toMatch(/^[A-Z].*[.]$/);
       expect(touches).not.toBe("");

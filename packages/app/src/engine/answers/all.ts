@@ -2,6 +2,7 @@ import type { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
+import { cautionsSaid } from "./cautions.ts";
 import { checkCard } from "./check-card.ts";
 import { copyState } from "./copy/copy-state.ts";
 import { fittedOn } from "./fitted.ts";
@@ -29,6 +30,7 @@ export const ANSWERS = {
   standing: standingOf,
   foresee,
   rideForm,
+  cautions: cautionsSaid,
   checkCard,
   testCard,
   throttleMarks: later(() => import("./throttle-marks.ts").then((m) => m.throttleMarks)),

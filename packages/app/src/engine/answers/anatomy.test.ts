@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { english } from "@jetwright/core/words/en";
 import { describe, expect, test } from "vitest";
 import { EngineState } from "../state.ts";
 import { anatomyFor } from "./anatomy.ts";
@@ -35,6 +36,7 @@ const PARTS = {
 
 function fern(parts: object) {
   const state = new EngineState();
+  state.speak(english);
   state.add([line("bike-described", BIKE, 1), line("setup-fitted", { ...parts, asFound: true }, 2)]);
   const answer = anatomyFor(state, { bike: "fern", step: null });
   if (!answer.ok) throw new RangeError(answer.detail);
@@ -98,6 +100,7 @@ describe("the carburetor to be drawn", () => {
 
 test("a change of the example shop draws the parts it would fit", () => {
   const state = new EngineState();
+  state.speak(english);
   state.add(readFileSync("demo/shop.jsonl", "utf8").split("\n").filter(Boolean));
   const answer = anatomyFor(state, { bike: "bramble", step: 0 });
   expect(answer.ok && answer.value.after).not.toBeNull();

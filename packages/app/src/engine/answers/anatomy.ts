@@ -72,14 +72,14 @@ export interface Anatomies {
 
 /** The carburetor as fitted, and as it would be after a step of the advice (0 is the step advised). */
 export function anatomyFor(
-  { shop }: EngineState,
+  { shop, words }: EngineState,
   { bike, step }: { readonly bike: string; readonly step: number | null },
 ): Outcome<Anatomies> {
   const story = bikeCase(shop, bike);
   if (!story.ok) return story;
   const now = anatomyOf(story.value.now);
   if (!now.ok) return now;
-  const situation = step === null ? null : situationOfStep(adviceIn(shop, bike), step);
+  const situation = step === null ? null : situationOfStep(adviceIn(shop, bike, words), step);
   const after = situation === null ? null : anatomyOf(situation);
   return accept({ now: now.value, after: after?.ok ? after.value : null });
 }

@@ -1,11 +1,10 @@
 import { setupText } from "@jetwright/core";
 import { bikeCase, type UsedEntry } from "@jetwright/records";
 import { type AskWords, ask } from "../../words/en/ask.ts";
-import type { StoryWords } from "../../words/en/story.ts";
 import type { EngineState } from "../state.ts";
 import { airWords, fuelWords, sentenceOf } from "./story/sentence.ts";
 import { setupWords } from "./story/setup-words.ts";
-import { storyWords } from "./story/story-words.ts";
+import { type Saying, storyWords } from "./story/story-words.ts";
 
 export interface AskView {
   readonly name: string;
@@ -26,13 +25,13 @@ const CHOKE_TESTS = /choke/;
 
 /** One block of text with every fact helpers ask for; null when nothing is written about the bike. */
 export function askFor(
-  { shop }: EngineState,
+  { shop, words: core }: EngineState,
   { bike, language }: { readonly bike: string; readonly language: string },
 ): AskView | null {
   const told = shop.bikes.get(bike);
   if (told === undefined) return null;
   const words = ASK_WORDS[language] ?? ask;
-  const say = storyWords(language);
+  const say = storyWords(language, core);
   const story = bikeCase(shop, bike);
   const { description, now } = told;
   const name = description?.name ?? bike;
@@ -105,12 +104,12 @@ type Told = NonNullable<ReturnType<EngineState["shop"]["bikes"]["get"]>>;
 const joined = (parts: readonly (string | null | undefined | false)[]): string =>
   parts.filter(Boolean).join("; ");
 
-const place = (description: Told["description"], say: StoryWords): string =>
+const place = (description: Told["description"], say: Saying): string =>
   description?.place === undefined
     ? ""
     : airWords({ heightM: description.place.heightM, place: description.place.name }, say);
 
-function carburetor(description: Told["description"], say: StoryWords, words: AskWords): string {
+function carburetor(description: Told["description"], say: Saying, words: AskWords): string {
   const body = description?.carburetor;
   if (body === undefined) return "";
   const { maker, bore, screw } = body;
@@ -128,7 +127,7 @@ function carburetor(description: Told["description"], say: StoryWords, words: As
 function float(
   checks: Told["checks"],
   description: Told["description"],
-  say: StoryWords,
+  say: Saying,
   words: AskWords,
 ): string {
   const vent = description?.carburetor?.bowlVent;

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { CAUTIONS, CHECKS, TESTS } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { describe, expect, test } from "vitest";
 import { EngineState } from "../state.ts";
 import { adviceFor } from "./advice.ts";
@@ -13,6 +14,7 @@ const DEMO = readFileSync(new URL("../../../../../demo/shop.jsonl", import.meta.
   .filter((line) => line !== "");
 const stateOf = (lines: readonly string[]) => {
   const state = new EngineState();
+  state.speak(english);
   state.add(lines);
   return state;
 };

@@ -2,10 +2,10 @@ import {
   accept,
   CHECKS,
   type Check,
+  type CoreWords,
   checkById,
   FAULTS,
   type FaultId,
-  faultById,
   type Outcome,
   refuse,
 } from "@jetwright/core";
@@ -37,7 +37,7 @@ export interface CheckCard {
  * bike, or else the first that can: so that a mend can be noted by the fault.
  */
 export function checkCard(
-  { shop }: EngineState,
+  { shop, words: said }: EngineState,
   given: { readonly bike: string; readonly check: string },
 ): Outcome<CheckCard, "unknown-check"> {
   const done = shop.bikes.get(given.bike)?.checks ?? [];
@@ -45,10 +45,11 @@ export function checkCard(
   if (check === undefined) {
     return refuse(
       "unknown-check",
-      `There is no check "${given.check}". The checks are: ${CHECKS.map(({ words }) => words.toLowerCase()).join("; ")}.`,
+      `There is no check "${given.check}". The checks are: ${CHECKS.map(({ id }) => said.checks[id].words.toLowerCase()).join("; ")}.`,
     );
   }
-  const { id, words, minutes, steps, tools, cautions, mend } = check;
+  const { id, minutes, cautions } = check;
+  const { words, steps, tools, mend } = said.checks[id];
   const faults = FAULTS.filter((fault) => check.finds[fault] !== undefined).sort(
     (a, b) => check.finds[b]! - check.finds[a]!,
   );
@@ -60,8 +61,8 @@ export function checkCard(
     tools,
     cautions,
     mend,
-    faults: faults.map((fault) => ({ id: fault, words: faultById(fault).words })),
-    last: lastOf(done, check),
+    faults: faults.map((fault) => ({ id: fault, words: said.faults[fault].words })),
+    last: lastOf(done, check, said),
   });
 }
 
@@ -77,14 +78,14 @@ function checkForFault(done: Done, fault: string): Check | undefined {
   return checkById(found?.body.check ?? "") ?? finds[0];
 }
 
-function lastOf(done: Done, { id }: Check): CheckCard["last"] {
+function lastOf(done: Done, { id }: Check, { faults }: CoreWords): CheckCard["last"] {
   const last = done.findLast(({ body }) => body.check === id);
   if (last === undefined) return null;
   const fault = FAULTS.find((each) => each === last.body.fault) ?? null;
   return {
     found: last.body.found,
     fault,
-    words: fault === null ? null : faultById(fault).words,
+    words: fault === null ? null : faults[fault].words,
     at: last.at,
   };
 }

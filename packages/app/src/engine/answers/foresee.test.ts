@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { english } from "@jetwright/core/words/en";
 import { writeRecord } from "@jetwright/records";
 import { describe, expect, test } from "vitest";
 import { EngineState } from "../state.ts";
@@ -22,6 +23,7 @@ const ride = (id: string, sign: string, opening: string) =>
 
 function shopWith(...lines: readonly string[]): EngineState {
   const state = new EngineState();
+  state.speak(english);
   state.add(SHOP);
   for (const line of lines) state.add([line]);
   return state;

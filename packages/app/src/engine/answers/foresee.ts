@@ -9,6 +9,6 @@ export function foresee(
   state: EngineState,
   { bike, line }: { readonly bike: string; readonly line: string },
 ): null {
-  adviceIn(state.ahead(line), bike);
+  adviceIn(state.ahead(line), bike, state.words);
   return null;
 }

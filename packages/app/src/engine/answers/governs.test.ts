@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { Opening, Shares } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { describe, expect, test } from "vitest";
 import { EngineState } from "../state.ts";
 import { governsFor, stretchesOf } from "./governs.ts";
@@ -20,6 +21,7 @@ const share = (opening: number, over: Partial<Shares>): Shares => ({
 
 const demo = (): EngineState => {
   const state = new EngineState();
+  state.speak(english);
   state.add(readFileSync("demo/shop.jsonl", "utf8").split("\n").filter(Boolean));
   return state;
 };

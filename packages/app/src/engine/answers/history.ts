@@ -38,10 +38,10 @@ export interface History {
 
 /** Everything written about a bike, struck records and kept ones included; null when nothing is about it. */
 export function historyOf(
-  { entries, shop }: EngineState,
+  { entries, shop, words: core }: EngineState,
   { bike, language }: { readonly bike: string; readonly language: string },
 ): History | null {
-  const words = storyWords(language);
+  const words = storyWords(language, core);
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const strikes = new Map(shop.struck.map(({ entry, by }) => [entry.id, by]));
   const about = (entry: Entry): boolean => {

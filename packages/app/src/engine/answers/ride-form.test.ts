@@ -1,4 +1,5 @@
 import { signById } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { describe, expect, test } from "vitest";
 import { EngineState } from "../state.ts";
 import { rideForm } from "./ride-form.ts";
@@ -38,6 +39,7 @@ const ridden = () => record("ride-reported", { reports: [{ sign: "pulls-smoothly
 
 function formOf(...lines: readonly string[]) {
   const state = new EngineState();
+  state.speak(english);
   state.add(lines);
   const form = rideForm(state, { bike: "b" });
   return form.ok ? form.value : null;

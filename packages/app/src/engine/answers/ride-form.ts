@@ -1,5 +1,7 @@
 import {
   accept,
+  type CoreWords,
+  type KnownSign,
   OPENINGS,
   type Outcome,
   openingName,
@@ -10,6 +12,7 @@ import {
   type SetupPart,
   SIGN_SECTIONS,
   type Sign,
+  type SignSectionId,
   shiftBetween,
   signById,
 } from "@jetwright/core";
@@ -53,13 +56,13 @@ export interface ChangedSince {
 }
 
 /** Section of signs that only a test shows: those are reported on the test's own card. */
-const SHOWN_BY_A_TEST = "Shown by a test";
+const SHOWN_BY_A_TEST: SignSectionId = "engine-tests";
 /** A change of the mixture smaller than this nobody feels: 1 %. Estimate. */
 const FELT_FROM = 0.01;
 
 /** What a ride report on this bike asks. */
 export function rideForm(
-  { shop }: EngineState,
+  { shop, words }: EngineState,
   { bike }: { readonly bike: string },
 ): Outcome<RideForm, "no-such-bike"> {
   const story = shop.bikes.get(bike);
@@ -69,7 +72,7 @@ export function rideForm(
       `No record of this shop is about a bike "${bike}". Choose one from the list.`,
     );
   const strokes = story.description?.engine?.strokes ?? null;
-  const at = (opening: ReportOpening) => signChoices(opening, strokes).map(offeredById);
+  const at = (opening: ReportOpening) => signChoices(opening, strokes).map((id) => offeredById(id, words));
   const openings = {
     closed: at("closed"),
     "1/8": at("1/8"),
@@ -81,10 +84,10 @@ export function rideForm(
   const asked = new Set(REPORT_OPENINGS.flatMap((opening) => openings[opening].map(({ id }) => id)));
   const fits = ({ strokes: of }: Sign) =>
     of === "both" || strokes === null || of === (strokes === 2 ? "two" : "four");
-  const more = SIGN_SECTIONS.filter(({ words }) => words !== SHOWN_BY_A_TEST)
-    .map(({ words, signs }) => ({
-      words,
-      signs: signs.filter((sign) => fits(sign) && !asked.has(sign.id)).map(offered),
+  const more = SIGN_SECTIONS.filter(({ id }) => id !== SHOWN_BY_A_TEST)
+    .map(({ id, signs }) => ({
+      words: words.signSections[id],
+      signs: signs.filter((sign) => fits(sign) && !asked.has(sign.id)).map((sign) => offered(sign, words)),
     }))
     .filter(({ signs }) => signs.length > 0);
   const made = bikeCase(shop, bike);
@@ -97,20 +100,18 @@ export function rideForm(
   });
 }
 
-const offered = ({ id, words, description, notToBeTakenFor, when, healthy, stop }: Sign): SignOffered => ({
+const offered = ({ id, healthy, stop }: KnownSign, { signs }: CoreWords): SignOffered => ({
   id,
-  words,
-  description,
-  notToBeTakenFor,
-  when,
+  notToBeTakenFor: "",
+  ...signs[id],
   healthy,
   stop,
 });
 
-function offeredById(id: string): SignOffered {
+function offeredById(id: string, words: CoreWords): SignOffered {
   const sign = signById(id);
   if (sign === undefined) throw new RangeError(`Sign "${id}" is not in the catalogue`);
-  return offered(sign);
+  return offered(sign, words);
 }
 
 /** What a part is, without how it is known. */

@@ -1,3 +1,4 @@
+import { english } from "@jetwright/core/words/en";
 import { writeRecord } from "@jetwright/records";
 import { describe, expect, test } from "vitest";
 import { EngineState } from "../state.ts";
@@ -14,6 +15,7 @@ type Told = readonly [kind: string, body: object, bike?: string | null];
 /** A log in which one thing is told every hour. */
 function stateOf(...told: readonly Told[]): EngineState {
   const state = new EngineState();
+  state.speak(english);
   state.add(
     told.map(([kind, body, bike = "b"], i) =>
       writeRecord({

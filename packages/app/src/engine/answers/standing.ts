@@ -87,7 +87,7 @@ export function standingOf(state: EngineState, given: { readonly bike: string })
       advice.value.step.kind === "stop"
         ? CHECKS.filter(
             ({ strokes }) => strokes === "both" || strokes === (engine.strokes === 2 ? "two" : "four"),
-          ).map(({ id, words }) => ({ id, words, first: AFTER_A_STOP.includes(id) }))
+          ).map(({ id }) => ({ id, words: state.words.checks[id].words, first: AFTER_A_STOP.includes(id) }))
         : [],
     lastAdvice:
       last?.kind === "advice-given" ? { words: last.body.words, followed: last.body.followed ?? null } : null,

@@ -15,10 +15,10 @@ export interface TakeBack {
 
 /** The parts as they were before the last change; refuses where there was none. */
 export function takeBack(
-  { shop }: EngineState,
+  { shop, words: core }: EngineState,
   { bike, language }: { readonly bike: string; readonly language: string },
 ): Outcome<TakeBack, "nothing-changed"> {
-  const words = storyWords(language);
+  const words = storyWords(language, core);
   const setups = shop.bikes.get(bike)?.setups ?? [];
   const [before, now] = setups.slice(-2);
   const none = refuse(

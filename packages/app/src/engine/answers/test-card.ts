@@ -53,7 +53,7 @@ export function testCard(
   if (test === undefined) {
     return refuse(
       "unknown-test",
-      `There is no test "${given.test}". The tests are: ${TESTS.map(({ words }) => words.toLowerCase()).join("; ")}.`,
+      `There is no test "${given.test}". The tests are: ${TESTS.map(({ id }) => state.words.tests[id].words.toLowerCase()).join("; ")}.`,
     );
   }
   const openings = test.openings.map(openingName);
@@ -62,7 +62,8 @@ export function testCard(
     chosen !== null && openings.includes(chosen)
       ? chosen
       : (advisedOpening(state, given.bike, test.id) ?? openings[0] ?? null);
-  const { id, words, minutes, steps, tools, cautions } = test;
+  const { id, minutes, cautions } = test;
+  const { words, steps, tools, outcomes } = state.words.tests[id];
   return accept({
     id,
     words,
@@ -74,6 +75,7 @@ export function testCard(
     opening,
     outcomes: test.outcomes.map((outcome) => ({
       ...outcome,
+      words: (outcomes as Readonly<Record<string, string>>)[outcome.id]!,
       stop: outcome.sign !== null && signById(outcome.sign)?.stop === true,
     })),
     ridden: cautions.includes("test-riding"),

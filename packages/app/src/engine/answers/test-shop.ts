@@ -1,3 +1,4 @@
+import { english } from "@jetwright/core/words/en";
 import demo from "../../../../../demo/shop.jsonl?raw";
 import { EngineState } from "../state.ts";
 
@@ -5,6 +6,7 @@ import { EngineState } from "../state.ts";
 
 export function shopOf(lines: readonly (string | object)[]): EngineState {
   const state = new EngineState();
+  state.speak(english);
   state.add(lines.map((line) => (typeof line === "string" ? line : JSON.stringify(line))));
   return state;
 }

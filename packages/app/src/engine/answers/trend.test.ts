@@ -1,11 +1,13 @@
 import { readFileSync } from "node:fs";
 import { nextStep } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { bikeCase } from "@jetwright/records";
 import { describe, expect, test } from "vitest";
 import { EngineState } from "../state.ts";
 import { trendOf } from "./trend.ts";
 
 const state = new EngineState();
+state.speak(english);
 state.add(readFileSync("demo/shop.jsonl", "utf8").split("\n").filter(Boolean));
 
 function rides(bike: string) {
@@ -43,7 +45,7 @@ describe("the mixture from ride to ride", () => {
         last.situation.air === now.air &&
         last.situation.fuel === now.fuel;
       if (!same || shown === undefined) continue;
-      const advice = nextStep(story.value);
+      const advice = nextStep(story.value, english);
       if (!advice.ok) throw new RangeError(advice.detail);
       const at = (opening: number) => advice.value.picture.find((one) => one.opening === opening)!;
       expect(shown.bottom.mean).toBeCloseTo(at(1 / 8).mean, 9);
@@ -58,6 +60,7 @@ describe("the mixture from ride to ride", () => {
     const line = (id: string, kind: string, day: number, body: object) =>
       JSON.stringify({ id, kind, v: 1, at: `2026-05-0${day}T10:00:00Z`, bike: "fern", body });
     const fern = new EngineState();
+    fern.speak(english);
     fern.add([
       line("a", "bike-described", 1, {
         name: "Fern",

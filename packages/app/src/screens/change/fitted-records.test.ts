@@ -1,3 +1,4 @@
+import { english } from "@jetwright/core/words/en";
 import { readLog } from "@jetwright/records";
 import { describe, expect, test } from "vitest";
 import type { AnswerOf } from "../../engine/answers/all.ts";
@@ -66,6 +67,7 @@ const LINES = [
 
 function fern(): EngineState {
   const state = new EngineState();
+  state.speak(english);
   state.add(LINES);
   return state;
 }
@@ -239,6 +241,7 @@ describe("the plan of an advised change", () => {
   test("proposes the part the advice named, as a record says it", async () => {
     const { readFileSync } = await import("node:fs");
     const state = new EngineState();
+    state.speak(english);
     state.add(readFileSync("demo/shop.jsonl", "utf8").split("\n").filter(Boolean));
     const made = changePlan(state, { bike: "bramble", step: 0 });
     if (!made.ok) throw new RangeError(made.detail);

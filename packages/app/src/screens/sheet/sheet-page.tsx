@@ -1,4 +1,3 @@
-import { cautionById } from "@jetwright/core";
 import type { Sheet } from "../../engine/answers/sheet/sheet.ts";
 import { pressureText, temperatureText } from "../../preferences/units.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
@@ -22,12 +21,6 @@ export function SheetPage({ sheet, address }: SheetPageProps) {
   const { language } = preferences;
   const { engine, carburetor, use } = sheet.description;
   const bore = carburetor?.bore;
-  const cautions = [
-    engine?.strokes === 2 ? "seizure-at-full-throttle" : "lean-damage",
-    "runaway",
-    "hand-over",
-    "makers-manual",
-  ];
   return (
     <article class="sheet" aria-label={words.title}>
       <header class="sheet-head">
@@ -137,9 +130,9 @@ export function SheetPage({ sheet, address }: SheetPageProps) {
             <b>{words.topLimit[sheet.next.topThrottle]}</b>
           </p>
         )}
-        {cautions.map((id) => (
-          <p key={id} class="sheet-small">
-            {cautionById(id).text}
+        {sheet.cautions.map((text) => (
+          <p key={text} class="sheet-small">
+            {text}
           </p>
         ))}
       </section>

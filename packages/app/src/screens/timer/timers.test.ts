@@ -1,4 +1,5 @@
 import { checkById, TESTS, testById } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { describe, expect, test } from "vitest";
 import { cards } from "../../words/en/cards.ts";
 import { checkTimers, clockText, middleTry, tenthsText, testTimers } from "./timers.ts";
@@ -25,15 +26,15 @@ describe("timers", () => {
   test("last as long as the steps say", () => {
     const secondsOf = (timer: ReturnType<typeof testTimers>[number] | undefined) =>
       timer?.kind === "countdown" ? timer.seconds : null;
-    expect(testById("idle-hold")!.steps.join(" ")).toContain("60 s");
+    expect(english.tests["idle-hold"].steps.join(" ")).toContain("60 s");
     expect(secondsOf(testTimers("idle-hold")[0])).toBe(60);
-    expect(checkById("pressure-test")!.steps.join(" ")).toContain("for 6 minutes");
+    expect(english.checks["pressure-test"].steps.join(" ")).toContain("for 6 minutes");
     expect(secondsOf(checkTimers("pressure-test")[0])).toBe(6 * 60);
-    expect(checkById("fuel-flow")!.steps.join(" ")).toContain("two minutes");
+    expect(english.checks["fuel-flow"].steps.join(" ")).toContain("two minutes");
     expect(secondsOf(checkTimers("fuel-flow")[0])).toBe(2 * 60);
-    expect(testById("screw-sweep-air")!.steps.join(" ")).toContain("10 to 20 s");
+    expect(english.tests["screw-sweep-air"].steps.join(" ")).toContain("10 to 20 s");
     expect(secondsOf(testTimers("screw-sweep-air")[0])).toBe(20);
-    expect(checkById("overflow-drip")!.steps.join(" ")).toContain("two minutes");
+    expect(english.checks["overflow-drip"].steps.join(" ")).toContain("two minutes");
     expect(secondsOf(checkTimers("overflow-drip")[0])).toBe(2 * 60);
   });
 

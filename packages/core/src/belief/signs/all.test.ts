@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { OPENINGS } from "../../units/opening.ts";
+import { english } from "../../words/en.ts";
 import { FAULTS, type FaultId, type Sign } from "../catalogue.ts";
 import { SIGN_SECTIONS, SIGNS, signById } from "./all.ts";
 
@@ -23,7 +24,7 @@ describe("the sign catalogue", () => {
   });
 
   test("is the sum of its sections, in their order", () => {
-    expect(SIGN_SECTIONS.map(({ words }) => words)).toEqual([
+    expect(SIGN_SECTIONS.map(({ id }) => english.signSections[id])).toEqual([
       "Starting and idle",
       "Closing the throttle",
       "Opening the throttle",
@@ -67,19 +68,20 @@ describe("the sign catalogue", () => {
   });
 
   test.each(named)("%s is told as sound, smoke and feel, never by the name of a mixture", (_, each) => {
-    for (const text of [each.words, each.description, each.notToBeTakenFor, each.when]) {
+    const said = english.signs[each.id];
+    for (const text of [said.words, said.description, said.notToBeTakenFor ?? "", said.when]) {
       expect(text).not.toMatch(/\b(rich|lean)(er|est|ness|ing|ed|s|en|ens)?\b/i);
     }
-    expect(each.words.length).toBeLessThanOrEqual(60);
-    expect(each.description).toMatch(/[.]$/);
-    expect(each.when).not.toBe("");
+    expect(said.words.length).toBeLessThanOrEqual(60);
+    expect(said.description).toMatch(/[.]$/);
+    expect(said.when).not.toBe("");
     expect(each.source).toMatch(/\[estimate\]/);
   });
 
   test("no two signs an engine can show have the same words", () => {
     for (const strokes of ["two", "four"] as const) {
       const words = SIGNS.filter((each) => each.strokes === strokes || each.strokes === "both").map(
-        (each) => each.words,
+        (each) => english.signs[each.id].words,
       );
       expect(new Set(words).size).toBe(words.length);
     }
@@ -244,22 +246,25 @@ describe("facts of the trade (common practice, no source)", () => {
   test("pinging is a lean warning", () => {
     expect(ratio("pings-on-roll-on", "lean", "right")).toBeGreaterThanOrEqual(5);
     expect(ratio("pings-on-roll-on", "lean", "rich")).toBeGreaterThanOrEqual(5);
-    expect(sign("pings-on-roll-on").notToBeTakenFor).toMatch(/warning/);
+    expect(english.signs["pings-on-roll-on"].notToBeTakenFor).toMatch(/warning/);
   });
 
   test("a bog, a stumble and a burble are told apart by sound and smoke", () => {
-    expect(sign("bogs-hollow-no-smoke").description).toMatch(/hollow gasp.*silent.*no smoke.*out of petrol/);
-    expect(sign("stumbles-with-smoke").description).toMatch(
+    expect(english.signs["bogs-hollow-no-smoke"].description).toMatch(
+      /hollow gasp.*silent.*no smoke.*out of petrol/,
+    );
+    expect(english.signs["stumbles-with-smoke"].description).toMatch(
       /keeps firing.*gargle.*smoke.*clears as the revs rise/,
     );
-    expect(sign("four-strokes-under-load").description).toMatch(
+    expect(english.signs["four-strokes-under-load"].description).toMatch(
       /every other turn.*half the beat.*soft and uneven/,
     );
   });
 
   test("only a two-stroke four-strokes: a four-stroke always fires every second turn", () => {
     for (const each of SIGNS) {
-      if (/every other turn/.test(each.description)) expect(each.strokes, each.id).toBe("two");
+      if (/every other turn/.test(english.signs[each.id].description))
+        expect(each.strokes, each.id).toBe("two");
     }
   });
 });

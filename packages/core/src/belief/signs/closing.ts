@@ -7,10 +7,6 @@ import { closing, idle, pilot } from "./stretch.ts";
 export const closingTheThrottle = signs([
   {
     id: "drops-straight-to-idle",
-    words: "Drops straight to idle and stays",
-    description: "Let go, and the revs fall at once to idle and stay there; no hanging, no dip.",
-    notToBeTakenFor: "A heavy flywheel falls more slowly, and that is normal.",
-    when: "Throttle closed from middle revs, clutch in or neutral",
     speaksOf: closing,
     chance: { rich: 0.35, right: 0.85, lean: 0.15 },
     faults: {
@@ -28,11 +24,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "hangs-after-closing",
-    words: "Revs hang before they drop",
-    description:
-      "Let go, and it stays well above idle for one to five seconds, humming along clean and thin, then falls late.",
-    notToBeTakenFor: "Some engines are always slow to fall: compare with how this one was.",
-    when: "Throttle closed from middle revs, clutch in or neutral",
     speaksOf: closing,
     chance: { rich: 0.05, right: 0.06, lean: 0.6 },
     // Tight valves in a four-stroke: our figure.
@@ -43,11 +34,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "dives-below-idle",
-    words: "Revs dive below idle, then climb back",
-    description:
-      "Let go, and the revs drop right through idle, nearly die, and crawl back with a wet burble.",
-    notToBeTakenFor: "An engine not warm yet.",
-    when: "Throttle closed from middle revs, clutch in or neutral",
     speaksOf: closing,
     chance: { rich: 0.6, right: 0.08, lean: 0.12 },
     faults: { "idle-stop": 0.6, "float-level": 0.45, "float-valve": 0.45 },
@@ -57,10 +43,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "stalls-on-closing",
-    words: "Stalls when the throttle is closed",
-    description: "Braking or turning in with the throttle shut, it dies and has to be kicked or bumped.",
-    notToBeTakenFor: "Stalling it with the rear brake.",
-    when: "Braking, corner entry",
     speaksOf: closing,
     chance: { rich: 0.4, right: 0.04, lean: 0.25 },
     faults: { "idle-stop": 0.6, "float-level": 0.4 },
@@ -70,10 +52,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "hangs-only-when-hot",
-    words: "Hangs only when hot",
-    description: "Cool, it drops cleanly to idle; after a hard lap it stays up for seconds before it falls.",
-    notToBeTakenFor: "Fuel boiling in the bowl.",
-    when: "After a hard lap, compared with before it",
     speaksOf: closing,
     chance: { rich: 0.03, right: 0.04, lean: 0.35 },
     faults: { "air-leak": 0.7 },
@@ -83,10 +61,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "hang-grows-with-heat",
-    words: "The hang grows as it gets hotter",
-    description:
-      "The hang after closing the throttle lasts clearly longer hot than warm: half a second more, or growing lap by lap.",
-    when: "The same closing of the throttle timed warm and again hot",
     speaksOf: closing,
     chance: { rich: 0.05, right: 0.08, lean: 0.12 },
     faults: { "air-leak": 0.6 },
@@ -96,9 +70,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "hang-no-longer-when-hot",
-    words: "The hang is no longer hot than warm",
-    description: "Timed warm and again hot, the hang lasts the same.",
-    when: "The same closing of the throttle timed warm and again hot",
     speaksOf: closing,
     chance: { rich: 0.95, right: 0.92, lean: 0.88 },
     faults: { "air-leak": 0.4 },
@@ -109,10 +80,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "hang-gone-with-half-a-turn",
-    words: "Half a turn of the small screw cures the hang",
-    description:
-      "With the small screw half a turn toward more fuel the revs drop straight; put back, they hang again.",
-    when: "Warm, throttle closed from middle revs before and after half a turn",
     speaksOf: closing,
     chance: { rich: 0.1, right: 0.1, lean: 0.7 },
     reliability: "B",
@@ -121,9 +88,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "hang-stays-after-half-a-turn",
-    words: "The hang stays the same after half a turn",
-    description: "Half a turn of the small screw toward more fuel, and the revs hang just as long.",
-    when: "Warm, throttle closed from middle revs before and after half a turn",
     speaksOf: closing,
     chance: { rich: 0.9, right: 0.9, lean: 0.3 },
     faults: { "air-leak": 0.9, "slide-or-cable": 0.9, "idle-stop": 0.9 },
@@ -133,9 +97,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "hang-stays-two-pilots-up",
-    words: "The hang stays with a pilot two sizes up",
-    description: "Two sizes more pilot jet, screw set again, and the revs hang as before.",
-    when: "Warm, after the change",
     speaksOf: closing,
     chance: { rich: 0.05, right: 0.08, lean: 0.08 },
     faults: { "air-leak": 0.75, "slide-or-cable": 0.7, "idle-stop": 0.5 },
@@ -145,10 +106,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "runs-on-by-itself",
-    words: "Runs on or revs up by itself",
-    description:
-      "The engine keeps pulling or climbs with the throttle shut, perhaps even with the kill switch held.",
-    when: "Any time: stop riding",
     speaksOf: idle,
     chance: { rich: 0.005, right: 0.005, lean: 0.05 },
     faults: { "air-leak": 0.9, "slide-or-cable": 0.9 },
@@ -163,10 +120,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "pops-on-closed-throttle-two-stroke",
-    words: "Pops in the pipe on a closed throttle",
-    description: "Dry pops or cracks from the silencer while the bike slows the engine down.",
-    notToBeTakenFor: "A soft, smoky after-burn.",
-    when: "Rolling down with the throttle shut, in gear",
     speaksOf: closing,
     chance: { rich: 0.12, right: 0.15, lean: 0.35 },
     // The row names a leak at the exhaust joint; that is not one of the faults held, so it stands aside.
@@ -177,10 +130,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "pops-on-closed-throttle-four-stroke",
-    words: "Pops in the pipe on a closed throttle",
-    description: "A string of dry pops from the silencer while the bike slows the engine down.",
-    notToBeTakenFor: "An exhaust joint drawing air, or the air valve some engines have for slowing down.",
-    when: "Rolling down with the throttle shut, in gear",
     speaksOf: closing,
     chance: { rich: 0.1, right: 0.25, lean: 0.5 },
     faults: { "valve-clearance": 0.3 },
@@ -191,11 +140,6 @@ export const closingTheThrottle = signs([
   },
   {
     id: "gargles-after-long-descent",
-    words: "Gargles when opened after a long descent",
-    description:
-      "After minutes on a shut throttle the first opening is wet: a gargle and a puff of smoke, then clean.",
-    notToBeTakenFor: "A little of it is normal: oil pools in the crankcase.",
-    when: "First opening after a long downhill",
     speaksOf: pilot,
     chance: { rich: 0.6, right: 0.3, lean: 0.05 },
     reliability: "C",

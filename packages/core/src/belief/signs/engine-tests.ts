@@ -10,10 +10,6 @@ import { closing, flatOut, idle, middle, pilot } from "./stretch.ts";
 export const engineTests = signs([
   {
     id: "touch-of-choke-better",
-    words: "A touch of choke makes it better",
-    description:
-      "With the choke just cracked, the trouble shrinks or goes: it pulls or idles better at once.",
-    when: "Warm, where the trouble shows, below about half throttle",
     speaksOf: pilot,
     chance: { rich: 0.03, right: 0.1, lean: 0.75 },
     faults: { "air-leak": 0.6, "blocked-pilot": 0.7, "fuel-supply": 0.4 },
@@ -23,9 +19,6 @@ export const engineTests = signs([
   },
   {
     id: "touch-of-choke-worse",
-    words: "A touch of choke makes it worse or kills it",
-    description: "With the choke just cracked, it thickens, burbles or dies.",
-    when: "Warm, where the trouble shows, below about half throttle",
     speaksOf: pilot,
     chance: { rich: 0.85, right: 0.7, lean: 0.08 },
     faults: { "air-leak": 0.25, "blocked-pilot": 0.15, "fuel-supply": 0.4 },
@@ -37,9 +30,6 @@ export const engineTests = signs([
   },
   {
     id: "touch-of-choke-no-change",
-    words: "A touch of choke changes nothing",
-    description: "With the choke just cracked, it runs just the same.",
-    when: "Warm, where the trouble shows, below about half throttle",
     speaksOf: pilot,
     chance: { rich: 0.12, right: 0.2, lean: 0.17 },
     reliability: "C",
@@ -48,9 +38,6 @@ export const engineTests = signs([
   },
   {
     id: "tap-off-clears-before-it-dies",
-    words: "Tap off: clears up just before it dies",
-    description: "Running on the bowl alone, it sharpens for the last seconds before it starves.",
-    when: "Warm, tap shut, held where the trouble shows",
     speaksOf: middle,
     chance: { rich: 0.7, right: 0.08, lean: 0.03 },
     faults: { "float-level": 0.5, "float-valve": 0.6, "choke-not-seating": 0.5, "worn-needle-and-jet": 0.55 },
@@ -60,9 +47,6 @@ export const engineTests = signs([
   },
   {
     id: "tap-off-no-clearing",
-    words: "Tap off: no better before it dies",
-    description: "Running on the bowl alone, it gets worse or simply dies, never sharper.",
-    when: "Warm, tap shut, held where the trouble shows",
     speaksOf: middle,
     chance: { rich: 0.3, right: 0.92, lean: 0.97 },
     reliability: "B",
@@ -71,10 +55,6 @@ export const engineTests = signs([
   },
   {
     id: "screw-peak-in-the-middle",
-    words: "Idle is best between about 1 and 2½ turns",
-    description:
-      "Turning the small screw, the idle rises to a clear best between one and two and a half turns out and falls on both sides.",
-    when: "Warm, idle raised a little, a quarter turn at a time",
     speaksOf: idle,
     chance: { rich: 0.1, right: 0.8, lean: 0.1 },
     faults: { "blocked-pilot": 0.1, "slide-or-cable": 0.4, "idle-stop": 0.4 },
@@ -85,9 +65,6 @@ export const engineTests = signs([
   },
   {
     id: "air-screw-best-nearly-closed",
-    words: "Air screw: idle is best nearly closed",
-    description: "The idle keeps getting better as the air screw goes in, best below one turn out.",
-    when: "Warm, idle raised a little, air screw on the filter side",
     speaksOf: idle,
     chance: { rich: 0.04, right: 0.06, lean: 0.6 },
     faults: { "blocked-pilot": 0.6, "air-leak": 0.35 },
@@ -97,10 +74,6 @@ export const engineTests = signs([
   },
   {
     id: "air-screw-best-far-out",
-    words: "Air screw: idle is best far out",
-    description:
-      "The idle keeps getting better as the air screw comes out, best beyond two and a half to three turns.",
-    when: "Warm, idle raised a little, air screw on the filter side",
     speaksOf: idle,
     chance: { rich: 0.6, right: 0.06, lean: 0.05 },
     faults: { "choke-not-seating": 0.5, "float-level": 0.4, "float-valve": 0.4 },
@@ -110,9 +83,6 @@ export const engineTests = signs([
   },
   {
     id: "fuel-screw-best-nearly-closed",
-    words: "Fuel screw: idle is best nearly closed",
-    description: "The idle keeps getting better as the fuel screw goes in, best below one turn out.",
-    when: "Warm, idle raised a little, fuel screw on the engine side",
     speaksOf: idle,
     chance: { rich: 0.6, right: 0.06, lean: 0.05 },
     faults: { "choke-not-seating": 0.5, "float-level": 0.4, "float-valve": 0.4 },
@@ -122,10 +92,6 @@ export const engineTests = signs([
   },
   {
     id: "fuel-screw-best-far-out",
-    words: "Fuel screw: idle is best far out",
-    description:
-      "The idle keeps getting better as the fuel screw comes out, best beyond two and a half to three turns.",
-    when: "Warm, idle raised a little, fuel screw on the engine side",
     speaksOf: idle,
     chance: { rich: 0.04, right: 0.06, lean: 0.6 },
     faults: { "blocked-pilot": 0.6, "air-leak": 0.35 },
@@ -135,9 +101,6 @@ export const engineTests = signs([
   },
   {
     id: "screw-makes-no-difference",
-    words: "The small screw makes no difference",
-    description: "From lightly seated to three turns out, the idle does not answer.",
-    when: "Warm, idle set as low as it will run",
     speaksOf: idle,
     chance: { rich: 0.2, right: 0.02, lean: 0.2 },
     faults: { "blocked-pilot": 0.7, "slide-or-cable": 0.5, "idle-stop": 0.5, "air-leak": 0.5 },
@@ -147,11 +110,6 @@ export const engineTests = signs([
   },
   {
     id: "one-step-more-fuel-better",
-    words: "One step more fuel: better",
-    description: "One jet size up, one clip groove down or a quarter turn, and the trouble is clearly less.",
-    notToBeTakenFor:
-      "Wishing: let somebody else fit it unseen, and repeat. Set it down for the setting before the step.",
-    when: "Same run before and after one step",
     speaksOf: middle,
     chance: { rich: 0.04, right: 0.25, lean: 0.8 },
     faults: { "air-leak": 0.5, "fuel-supply": 0.3, "blocked-pilot": 0.4 },
@@ -161,11 +119,6 @@ export const engineTests = signs([
   },
   {
     id: "one-step-more-fuel-worse",
-    words: "One step more fuel: worse",
-    description: "One jet size up, one clip groove down or a quarter turn, and the trouble is clearly more.",
-    notToBeTakenFor:
-      "Wishing: let somebody else fit it unseen, and repeat. Set it down for the setting before the step.",
-    when: "Same run before and after one step",
     speaksOf: middle,
     chance: { rich: 0.8, right: 0.5, lean: 0.03 },
     reliability: "A",
@@ -174,9 +127,6 @@ export const engineTests = signs([
   },
   {
     id: "one-step-more-fuel-same",
-    words: "One step more fuel: no difference",
-    description: "One jet size up, one clip groove down or a quarter turn, and nothing changes.",
-    when: "Same run before and after one step",
     speaksOf: middle,
     chance: { rich: 0.16, right: 0.25, lean: 0.17 },
     reliability: "B",
@@ -185,10 +135,6 @@ export const engineTests = signs([
   },
   {
     id: "stays-on-known-good-setting",
-    words: "Trouble stays on the best known setting",
-    description:
-      "Every part back to the setting that used to run well, in similar air, and the trouble is still there.",
-    when: "Set down for the setting the trouble came with",
     speaksOf: middle,
     chance: { rich: 0.05, right: 0.7, lean: 0.05 },
     faults: {
@@ -221,10 +167,6 @@ export const engineTests = signs([
   },
   {
     id: "gone-on-known-good-setting",
-    words: "Trouble gone on the best known setting",
-    description:
-      "Every part back to the setting that used to run well, in similar air, and the trouble is gone.",
-    when: "Set down for the setting the trouble came with",
     speaksOf: middle,
     chance: { rich: 0.95, right: 0.3, lean: 0.95 },
     reliability: "A",
@@ -233,10 +175,6 @@ export const engineTests = signs([
   },
   {
     id: "roll-off-picks-up",
-    words: "Rolled off from full to 7/8: it picks up",
-    description: "Easing the throttle a little from full makes it pull harder or rev higher.",
-    notToBeTakenFor: "A dip in the ground.",
-    when: "High gear, flat ground, steady full throttle",
     speaksOf: flatOut,
     chance: { rich: 0.04, right: 0.15, lean: 0.6 },
     faults: { "fuel-supply": 0.3 },
@@ -246,9 +184,6 @@ export const engineTests = signs([
   },
   {
     id: "four-strokes-after-tiny-cut",
-    words: "Rolled off a hair: burbles at once",
-    description: "The smallest cut from full and it fires every other turn: half the beat, soft and uneven.",
-    when: "High gear, steady full throttle, eased a hair",
     speaksOf: flatOut,
     chance: { rich: 0.85, right: 0.1, lean: 0.05 },
     faults: { "air-filter": 0.4, "choke-not-seating": 0.3 },
@@ -259,10 +194,6 @@ export const engineTests = signs([
   },
   {
     id: "four-strokes-at-about-80-percent",
-    words: "Rolled off to about 80 %: burbles a little",
-    description:
-      "Eased from full it pulls on, then at about four fifths it begins to fire every other turn, lightly.",
-    when: "High gear, steady full throttle, eased to 80 %",
     speaksOf: flatOut,
     chance: { rich: 0.08, right: 0.55, lean: 0.05 },
     reliability: "B",
@@ -272,9 +203,6 @@ export const engineTests = signs([
   },
   {
     id: "roll-off-never-four-strokes",
-    words: "Rolled off well below 80 %: never burbles",
-    description: "Eased from full to well under four fifths, it stays smooth and dry and simply slows.",
-    when: "High gear, steady full throttle, eased to below 80 %",
     speaksOf: flatOut,
     chance: { rich: 0.03, right: 0.2, lean: 0.3 },
     reliability: "B",
@@ -284,9 +212,6 @@ export const engineTests = signs([
   },
   {
     id: "roll-off-no-pick-up",
-    words: "Rolled off from full to 7/8: eases evenly",
-    description: "Easing the throttle a little from full only makes it pull a little less.",
-    when: "High gear, flat ground, steady full throttle",
     speaksOf: flatOut,
     chance: { rich: 0.96, right: 0.85, lean: 0.4 },
     reliability: "B",
@@ -296,9 +221,6 @@ export const engineTests = signs([
   },
   {
     id: "choke-flick-revs-higher",
-    words: "Choke flicked at full throttle: revs go higher",
-    description: "For the instant the choke is on, the revs step up before they settle.",
-    when: "Long straight, full throttle, choke on for an instant; needs skill",
     speaksOf: flatOut,
     chance: { rich: 0.04, right: 0.1, lean: 0.65 },
     faults: { "fuel-supply": 0.3 },
@@ -308,9 +230,6 @@ export const engineTests = signs([
   },
   {
     id: "choke-flick-revs-lower",
-    words: "Choke flicked at full throttle: revs come back lower",
-    description: "For the instant the choke is on, the engine sags and the revs come back lower.",
-    when: "Long straight, full throttle, choke on for an instant; needs skill",
     speaksOf: flatOut,
     chance: { rich: 0.7, right: 0.15, lean: 0.05 },
     faults: { "air-filter": 0.3 },
@@ -320,9 +239,6 @@ export const engineTests = signs([
   },
   {
     id: "choke-flick-no-change",
-    words: "Choke flicked at full throttle: no change",
-    description: "For the instant the choke is on, the revs do not move.",
-    when: "Long straight, full throttle, choke on for an instant; needs skill",
     speaksOf: flatOut,
     chance: { rich: 0.26, right: 0.75, lean: 0.3 },
     reliability: "C",
@@ -331,9 +247,6 @@ export const engineTests = signs([
   },
   {
     id: "bogs-fast-and-slow-four-stroke",
-    words: "Bogs opened fast and opened slowly",
-    description: "Opened quickly or rolled on slowly, it gasps and sags either way, no smoke.",
-    when: "Warm, closed to 1/2 fast, then the same slowly",
     speaksOf: closing,
     chance: { rich: 0.08, right: 0.05, lean: 0.55 },
     faults: { "blocked-pilot": 0.5, "air-leak": 0.35, "float-level": 0.4, "fuel-supply": 0.35 },

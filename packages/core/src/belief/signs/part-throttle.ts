@@ -8,10 +8,6 @@ import { everydayRiding, light, middle, needleRange, part, snap, upper } from ".
 export const partThrottle = signs([
   {
     id: "pulls-smoothly",
-    words: "Pulls smoothly at that throttle",
-    description:
-      "Holds a steady, even note at a still hand and pulls harder as it is rolled on; no jerk, no burble, no rattle.",
-    when: "Warm, held and rolled on in 2nd to 4th gear",
     speaksOf: middle,
     chance: { rich: 0.2, right: 0.85, lean: 0.2 },
     faults: {
@@ -32,11 +28,6 @@ export const partThrottle = signs([
   },
   {
     id: "four-strokes-light-throttle",
-    words: "Burbles at light steady throttle",
-    description:
-      "It fires every other turn: half the beat, uneven and soft, like a slow bubbling, with the hand still on flat ground. A mild one is normal.",
-    notToBeTakenFor: "A pipe or water still cold.",
-    when: "Warm, 1/8 to 1/4, flat ground, no load",
     speaksOf: light,
     chance: { rich: 0.6, right: 0.25, lean: 0.05 },
     faults: { "worn-needle-and-jet": 0.5, "choke-not-seating": 0.3, ignition: 0.3, "air-filter": 0.3 },
@@ -47,11 +38,6 @@ export const partThrottle = signs([
   },
   {
     id: "four-strokes-under-load",
-    words: "Burbles under load",
-    description:
-      "Pulling uphill it fires every other turn: half the beat, soft and uneven, heavy to ride, often with smoke behind.",
-    notToBeTakenFor: "A rev limiter, or a dying plug.",
-    when: "Warm, 1/4 to 3/4, uphill or in a high gear",
     speaksOf: middle,
     chance: { rich: 0.7, right: 0.04, lean: 0.01 },
     faults: {
@@ -68,11 +54,6 @@ export const partThrottle = signs([
   },
   {
     id: "jerks-at-constant-grip",
-    words: "Jerks or surges with a still hand",
-    description:
-      "The bike tugs and lets go again though the hand does not move: light, dry snatching, no smoke.",
-    notToBeTakenFor: "A slack chain.",
-    when: "Warm, 1/8 to 1/2, held still",
     speaksOf: part,
     chance: { rich: 0.15, right: 0.06, lean: 0.55 },
     // The air leak is ours: a leak starves light throttle most.
@@ -83,11 +64,6 @@ export const partThrottle = signs([
   },
   {
     id: "revs-without-pull",
-    words: "Revs but does not pull, hollow and hot",
-    description:
-      "The note rises, thin and hollow, but the bike does not go with it, and the engine feels hot.",
-    notToBeTakenFor: "Low compression.",
-    when: "1/4 to 3/4 under load",
     speaksOf: middle,
     chance: { rich: 0.06, right: 0.05, lean: 0.55 },
     // Low compression is named by the row as the look-alike; its figure is ours.
@@ -98,10 +74,6 @@ export const partThrottle = signs([
   },
   {
     id: "weaker-lap-by-lap",
-    words: "Good first lap, then weaker and weaker",
-    description: "Strong when it starts out; each lap it pulls less and feels hotter.",
-    notToBeTakenFor: "A tired rider.",
-    when: "A whole moto or long climb",
     speaksOf: upper,
     chance: { rich: 0.03, right: 0.03, lean: 0.5 },
     faults: { cooling: 0.5, "fuel-supply": 0.4 },
@@ -111,11 +83,6 @@ export const partThrottle = signs([
   },
   {
     id: "pings-on-roll-on",
-    words: "Pings: a light rattle on rolling on",
-    description:
-      "A light metallic rattle, like marbles in a tin, when it is made to pull from low revs while hot.",
-    notToBeTakenFor: "Piston slap, a clutch rattle or a loose shield. Take it as a warning until proven.",
-    when: "Hot, 1/4 to 3/4, low revs, under load",
     speaksOf: middle,
     chance: { rich: 0.02, right: 0.05, lean: 0.4 },
     faults: { ignition: 0.6, "fuel-or-oil-wrong": 0.6, cooling: 0.45 },
@@ -125,10 +92,6 @@ export const partThrottle = signs([
   },
   {
     id: "lazy-and-heavy",
-    words: "Smooth but lazy and heavy",
-    description:
-      "No miss, no rattle, only slow to wake and dull; a clean plug turns wet on long slow riding.",
-    when: "1/8 to 1/2, long slow riding",
     speaksOf: part,
     chance: { rich: 0.5, right: 0.12, lean: 0.05 },
     reliability: "D",
@@ -137,10 +100,6 @@ export const partThrottle = signs([
   },
   {
     id: "lazy-revs-petrol-smell-four-stroke",
-    words: "Lazy revs and a smell of petrol",
-    description:
-      "Picks up slowly with a dull, flat note and smells of unburnt petrol; it never burbles, for it fires every second turn anyway.",
-    when: "Warm, rolled on or blipped",
     speaksOf: snap,
     chance: { rich: 0.55, right: 0.08, lean: 0.05 },
     faults: {
@@ -157,9 +116,6 @@ export const partThrottle = signs([
   },
   {
     id: "heavy-in-the-middle-clean-on-top",
-    words: "Heavy in the middle, clean at full throttle",
-    description: "From 1/8 to 3/4 it is thick, burbling or smoky; opened right up it pulls clean.",
-    when: "Warm, the same hill at part throttle and at full",
     speaksOf: needleRange,
     chance: { rich: 0.35, right: 0.05, lean: 0.02 },
     faults: { "worn-needle-and-jet": 0.65 },
@@ -171,9 +127,6 @@ export const partThrottle = signs([
   },
   {
     id: "clip-moves-make-no-difference",
-    words: "Moving the clip changes nothing",
-    description: "One or two grooves either way, and the middle runs just as badly as before.",
-    when: "After at least one clip move, same hill, same gear",
     speaksOf: middle,
     chance: { rich: 0.1, right: 0.15, lean: 0.1 },
     faults: {
@@ -190,10 +143,6 @@ export const partThrottle = signs([
   },
   {
     id: "follows-revs-not-grip",
-    words: "Comes at the same revs whatever the throttle",
-    description:
-      "The trouble comes at one engine speed, with the hand at half or at full alike, in every gear.",
-    when: "The same revs reached at two throttle positions",
     speaksOf: upper,
     chance: { rich: 0.08, right: 0.15, lean: 0.08 },
     faults: { "power-valve": 0.5, "exhaust-blocked": 0.4, ignition: 0.45 },
@@ -203,9 +152,6 @@ export const partThrottle = signs([
   },
   {
     id: "worse-at-low-revs-same-grip",
-    words: "Same throttle: worse the lower the revs",
-    description: "At one small throttle it is thin and jerky at low revs and gets better as the revs climb.",
-    when: "Small throttle held still, from low revs up",
     speaksOf: light,
     chance: { rich: 0.12, right: 0.06, lean: 0.15 },
     faults: { "air-leak": 0.5 },
@@ -217,10 +163,6 @@ export const partThrottle = signs([
   },
   {
     id: "misses-more-the-harder-it-pulls",
-    words: "Misses more the harder it pulls",
-    description:
-      "Runs clean off load; loaded, single beats drop out with a sharp crack, worse the more it is opened.",
-    when: "The same revs, off load and loaded",
     speaksOf: upper,
     chance: { rich: 0.25, right: 0.03, lean: 0.08 },
     faults: { ignition: 0.65, "plug-heat-range": 0.3 },
@@ -230,9 +172,6 @@ export const partThrottle = signs([
   },
   {
     id: "comes-and-goes",
-    words: "Comes and goes for no reason",
-    description: "Perfect for a while, then wrong for a while, at the same throttle on the same ground.",
-    when: "Over a whole ride",
     speaksOf: everydayRiding,
     chance: { rich: 0.05, right: 0.04, lean: 0.08 },
     faults: { "fuel-supply": 0.5, "fuel-or-oil-wrong": 0.5, ignition: 0.45, "float-valve": 0.35 },

@@ -8,10 +8,6 @@ import { everydayRiding, full, middle, upper } from "./stretch.ts";
 export const partsSeen = signs([
   {
     id: "plug-nose-white",
-    words: "Plug nose white or glazed",
-    description: "The porcelain around the centre wire is bone white or shiny, no trace of colour.",
-    notToBeTakenFor: "A brand-new plug run too short.",
-    when: "New plug, held at one throttle, engine cut clean there",
     speaksOf: full,
     chance: { rich: 0.02, right: 0.12, lean: 0.5 },
     faults: { ignition: 0.6, "plug-heat-range": 0.6, "fuel-or-oil-wrong": 0.5 },
@@ -21,10 +17,6 @@ export const partsSeen = signs([
   },
   {
     id: "plug-nose-dry-black",
-    words: "Plug nose dry and sooty black",
-    description: "Dull black soot over the porcelain that wipes off on a finger.",
-    notToBeTakenFor: "Soot from idling after the run.",
-    when: "New plug, held at one throttle, engine cut clean there",
     speaksOf: full,
     chance: { rich: 0.65, right: 0.06, lean: 0.03 },
     faults: { "plug-heat-range": 0.5, ignition: 0.4, "air-filter": 0.4 },
@@ -34,9 +26,6 @@ export const partsSeen = signs([
   },
   {
     id: "plug-nose-tan",
-    words: "Plug nose tan or light brown",
-    description: "An even biscuit colour on the porcelain. Modern fuel and oil can leave it paler.",
-    when: "New plug, held at one throttle, engine cut clean there",
     speaksOf: full,
     chance: { rich: 0.2, right: 0.5, lean: 0.2 },
     faults: { "plug-heat-range": 0.3, ignition: 0.3, "fuel-or-oil-wrong": 0.3 },
@@ -47,9 +36,6 @@ export const partsSeen = signs([
   },
   {
     id: "mixture-ring-wide",
-    words: "Wide dark ring deep on the plug's porcelain",
-    description: "Looked at deep down with a glass, a broad dark band climbs from the base of the porcelain.",
-    when: "Plug cut open or magnifier, about 10 times",
     speaksOf: full,
     chance: { rich: 0.6, right: 0.1, lean: 0.05 },
     reliability: "B",
@@ -58,10 +44,6 @@ export const partsSeen = signs([
   },
   {
     id: "mixture-ring-thin",
-    words: "Thin dark ring at the very base of the porcelain",
-    description:
-      "Looked at deep down with a glass, a narrow dark line right where the porcelain meets the shell.",
-    when: "Plug cut open or magnifier, about 10 times",
     speaksOf: full,
     chance: { rich: 0.25, right: 0.6, lean: 0.4 },
     reliability: "B",
@@ -70,10 +52,6 @@ export const partsSeen = signs([
   },
   {
     id: "mixture-ring-none",
-    words: "No dark ring on the porcelain at all",
-    description: "Looked at deep down with a glass, the porcelain is pale right to its base.",
-    notToBeTakenFor: "A fresh plug run too short, which shows nothing either.",
-    when: "Plug cut open or magnifier, about 10 times",
     speaksOf: full,
     chance: { rich: 0.15, right: 0.3, lean: 0.55 },
     reliability: "B",
@@ -82,10 +60,6 @@ export const partsSeen = signs([
   },
   {
     id: "plug-wet-and-oily",
-    words: "Plug wet and oily",
-    description: "Black and shining wet, it leaves oil on the fingers.",
-    notToBeTakenFor: "Wet with petrol after many kicks: that dries off.",
-    when: "After riding",
     speaksOf: everydayRiding,
     chance: { rich: 0.5, right: 0.12, lean: 0.05 },
     faults: { "gearbox-side-seal": 0.7 },
@@ -96,11 +70,6 @@ export const partsSeen = signs([
   },
   {
     id: "specks-on-plug",
-    words: "Grey specks or tiny metal beads on the plug",
-    description:
-      "Ash-grey pepper or tiny shining balls on the porcelain. Stop: the piston may be giving them.",
-    notToBeTakenFor: "Beads from an oil additive shine too; take it as metal until proven.",
-    when: "Any time the plug is out: stop",
     speaksOf: full,
     chance: { rich: 0.02, right: 0.01, lean: 0.4 },
     faults: { ignition: 0.8, "fuel-or-oil-wrong": 0.8, "air-leak": 0.8 },
@@ -112,10 +81,6 @@ export const partsSeen = signs([
   },
   {
     id: "everyday-plug-dark",
-    words: "Everyday plug dark, no clean cut",
-    description:
-      "The plug that has been in all along is dark. It mixes every throttle position ridden and the idling at the end.",
-    when: "Plug taken out after an ordinary ride",
     speaksOf: everydayRiding,
     chance: { rich: 0.5, right: 0.4, lean: 0.2 },
     reliability: "D",
@@ -125,10 +90,6 @@ export const partsSeen = signs([
   },
   {
     id: "plug-same-whatever-the-jets",
-    words: "Plug looks the same whatever jets are in",
-    description:
-      "Two or more jet steps apart, each with a clean plug and the same run, and the colour does not move.",
-    when: "At least two jet sizes compared",
     speaksOf: full,
     chance: { rich: 0.1, right: 0.1, lean: 0.1 },
     faults: { "plug-heat-range": 0.6, ignition: 0.5 },
@@ -138,10 +99,6 @@ export const partsSeen = signs([
   },
   {
     id: "piston-wash-wide",
-    words: "Wide bare areas on the piston crown",
-    description: "Large patches of clean bright metal where the fresh charge streams in.",
-    notToBeTakenFor: "A new or just cleaned piston.",
-    when: "Crown seen through the plug hole, the exhaust, or head off",
     speaksOf: upper,
     chance: { rich: 0.7, right: 0.15, lean: 0.05 },
     reliability: "B",
@@ -152,10 +109,6 @@ export const partsSeen = signs([
   },
   {
     id: "piston-wash-narrow",
-    words: "Narrow bare bands on the piston crown",
-    description: "A slim clean band of metal at each transfer port, the rest evenly coloured.",
-    notToBeTakenFor: "Bands of unequal size: one port may leak or be blocked.",
-    when: "Crown seen through the plug hole, the exhaust, or head off",
     speaksOf: upper,
     chance: { rich: 0.25, right: 0.7, lean: 0.35 },
     reliability: "B",
@@ -166,9 +119,6 @@ export const partsSeen = signs([
   },
   {
     id: "piston-wash-none",
-    words: "No bare metal on the piston crown",
-    description: "The crown is coloured all over, right up to the transfer ports.",
-    when: "Crown seen through the plug hole, the exhaust, or head off",
     speaksOf: upper,
     chance: { rich: 0.05, right: 0.15, lean: 0.6 },
     reliability: "B",
@@ -179,9 +129,6 @@ export const partsSeen = signs([
   },
   {
     id: "black-spot-under-crown",
-    words: "Hard black spot under the crown",
-    description: "Piston out: the underside of the crown carries a hard, burnt-on black patch of oil.",
-    when: "Piston out",
     speaksOf: upper,
     chance: { rich: 0.05, right: 0.15, lean: 0.45 },
     faults: { cooling: 0.5 },
@@ -192,9 +139,6 @@ export const partsSeen = signs([
   },
   {
     id: "crown-grey-edge-sand-blasted",
-    words: "Crown ash-grey, its edge as if sand-blasted",
-    description: "The crown is pale grey and dry, the rim opposite the plug pitted and rough.",
-    when: "Piston seen",
     speaksOf: upper,
     chance: { rich: 0.02, right: 0.02, lean: 0.45 },
     faults: { ignition: 0.7, "fuel-or-oil-wrong": 0.7, cooling: 0.7 },
@@ -205,11 +149,6 @@ export const partsSeen = signs([
   },
   {
     id: "piston-scuffed",
-    words: "Piston scuffed at four corners or the exhaust side",
-    description:
-      "Piston out: grey smeared streaks at four places or on the exhaust side. It has seized, if only for a moment.",
-    notToBeTakenFor: "Scratches from dirt, which go all round.",
-    when: "Piston out: stop",
     speaksOf: upper,
     chance: { rich: 0.03, right: 0.01, lean: 0.4 },
     faults: { cooling: 0.6, "fuel-or-oil-wrong": 0.6, "air-leak": 0.6 },
@@ -224,9 +163,6 @@ export const partsSeen = signs([
   },
   {
     id: "sooty-plug-four-stroke",
-    words: "Plug dry and sooty",
-    description: "Dull dry soot on porcelain and shell after normal riding, not wet.",
-    when: "After ten minutes or more of riding at the throttle asked for",
     speaksOf: middle,
     chance: { rich: 0.6, right: 0.1, lean: 0.04 },
     faults: { "plug-heat-range": 0.5, ignition: 0.4, "air-filter": 0.4, "choke-not-seating": 0.5 },

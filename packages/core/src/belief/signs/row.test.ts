@@ -3,10 +3,7 @@ import { added, type Row, signs, table } from "./row.ts";
 import { idle } from "./stretch.ts";
 
 const row: Row = {
-  id: "coughs",
-  words: "Coughs",
-  description: "It coughs.",
-  when: "Warm",
+  id: "will-not-idle",
   speaksOf: idle,
   chance: { rich: 0.1, right: 0.2, lean: 0.3 },
   reliability: "B",
@@ -19,7 +16,6 @@ describe("a row of the signs table", () => {
     expect(signs([row])).toEqual([
       {
         ...row,
-        notToBeTakenFor: "",
         faults: {},
         healthy: false,
         strokes: "both",

@@ -1,14 +1,17 @@
+import type { SignId } from "../../words/core-words.ts";
 import type { Sign } from "../catalogue.ts";
 
-type Usual = "notToBeTakenFor" | "faults" | "healthy" | "strokes" | "warmOnly" | "stop";
+type Usual = "faults" | "healthy" | "strokes" | "warmOnly" | "stop";
 
 /** A sign as written in the tables: what is left out is usual (a warm engine, both strokes, no stop). */
-export type Row = Omit<Sign, Usual> & Partial<Pick<Sign, Usual>>;
+export type Row = Omit<Sign, Usual | "id"> & Partial<Pick<Sign, Usual>> & { readonly id: SignId };
+
+/** A sign of the catalogue: one that has words in every language. */
+export type KnownSign = Sign & { readonly id: SignId };
 
 /** Fills in what is usual. */
-export function signs(rows: readonly Row[]): readonly Sign[] {
+export function signs(rows: readonly Row[]): readonly KnownSign[] {
   return rows.map((row) => ({
-    notToBeTakenFor: "",
     faults: {},
     healthy: false,
     strokes: "both",

@@ -8,10 +8,6 @@ import { everydayRiding, full, needleRange, pilot, upper } from "./stretch.ts";
 export const smokeAndConsumption = signs([
   {
     id: "smokes-when-warm",
-    words: "Steady blue-white smoke when fully warm",
-    description: "A constant haze behind the bike long after warming up, not just the first minutes.",
-    notToBeTakenFor: "A pipe still cold, or an oil that smokes by nature.",
-    when: "After ten minutes of riding",
     speaksOf: everydayRiding,
     chance: { rich: 0.5, right: 0.25, lean: 0.08 },
     faults: { "gearbox-side-seal": 0.8 },
@@ -22,10 +18,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "black-oil-at-silencer",
-    words: "Wet black oil at the silencer",
-    description: "Unburnt black oil runs from the silencer or its joint, often with heavy smoke.",
-    notToBeTakenFor: "The wet of slow riding, or too much oil in the fuel.",
-    when: "After a ride",
     speaksOf: everydayRiding,
     chance: { rich: 0.55, right: 0.3, lean: 0.12 },
     faults: { "gearbox-side-seal": 0.6, "exhaust-blocked": 0.4 },
@@ -40,10 +32,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "fouls-plugs",
-    words: "Fouls plugs again and again",
-    description: "New plug, good for a while, then wet or black and dead; it happens over and over.",
-    notToBeTakenFor: "A plug of the wrong heat range.",
-    when: "Over several rides",
     speaksOf: everydayRiding,
     chance: { rich: 0.55, right: 0.05, lean: 0.04 },
     faults: {
@@ -63,10 +51,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "uses-more-fuel",
-    words: "Uses clearly more fuel than before",
-    description: "The same loop takes about 15 % more petrol than it used to.",
-    notToBeTakenFor: "Sand or mud, which cost fuel too.",
-    when: "The same ride measured",
     speaksOf: needleRange,
     chance: { rich: 0.5, right: 0.1, lean: 0.05 },
     faults: { "worn-needle-and-jet": 0.6, "float-level": 0.6, "float-valve": 0.6 },
@@ -77,10 +61,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "blue-header",
-    words: "Header blue or gold",
-    description: "The first hand's breadth of the pipe has turned blue or gold.",
-    notToBeTakenFor: "A thin plated pipe, which colours easily.",
-    when: "Pipe cold and clean",
     speaksOf: upper,
     chance: { rich: 0.1, right: 0.2, lean: 0.3 },
     faults: { ignition: 0.5 },
@@ -91,9 +71,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "header-inside-dark",
-    words: "Inside of the header black or dark",
-    description: "Pipe off after a clean stop from a hot run: the inside at the flange is dark.",
-    when: "Hot run, engine cut clean, pipe off when cool",
     speaksOf: full,
     chance: { rich: 0.6, right: 0.25, lean: 0.1 },
     reliability: "B",
@@ -102,10 +79,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "header-inside-khaki",
-    words: "Inside of the header khaki",
-    description:
-      "Pipe off after a clean stop from a hot run: the inside at the flange is an even khaki brown.",
-    when: "Hot run, engine cut clean, pipe off when cool",
     speaksOf: full,
     chance: { rich: 0.3, right: 0.5, lean: 0.4 },
     reliability: "B",
@@ -114,9 +87,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "header-inside-white",
-    words: "Inside of the header white",
-    description: "Pipe off after a clean stop from a hot run: the inside at the flange is pale or white.",
-    when: "Hot run, engine cut clean, pipe off when cool",
     speaksOf: full,
     chance: { rich: 0.1, right: 0.25, lean: 0.5 },
     reliability: "B",
@@ -125,10 +95,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "gearbox-oil-goes-missing",
-    words: "Gearbox oil goes missing",
-    description:
-      "The gearbox takes oil from ride to ride with no drip outside; the smoke smells of it, whatever the premix.",
-    when: "Oil measured out at a change, or level looked at before each ride",
     speaksOf: everydayRiding,
     chance: { rich: 0.03, right: 0.03, lean: 0.03 },
     faults: { "gearbox-side-seal": 0.8 },
@@ -142,10 +108,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "black-dry-smoke-four-stroke",
-    words: "Black dry smoke on opening",
-    description: "A puff or trail of dry black smoke when it is opened, no blue, no oil.",
-    notToBeTakenFor: "Blue smoke, which is oil and engine wear.",
-    when: "Warm, opened from low revs",
     speaksOf: pilot,
     chance: { rich: 0.6, right: 0.05, lean: 0.03 },
     faults: { "choke-not-seating": 0.55, "air-filter": 0.4, "float-level": 0.4, "float-valve": 0.4 },
@@ -156,9 +118,6 @@ export const smokeAndConsumption = signs([
   },
   {
     id: "oil-at-silencer-four-stroke",
-    words: "Oil at the silencer or blue smoke",
-    description: "An oily black tail pipe, or blue smoke on opening or after a long closed throttle.",
-    when: "Warm",
     speaksOf: everydayRiding,
     chance: { rich: 0.04, right: 0.04, lean: 0.04 },
     faults: { compression: 0.7 },

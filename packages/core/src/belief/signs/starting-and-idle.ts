@@ -5,10 +5,6 @@ import { idle, pilot } from "./stretch.ts";
 export const startingAndIdle = signs([
   {
     id: "starts-on-choke-runs-clean-soon",
-    words: "Cold: starts on the choke, runs clean soon after",
-    description:
-      "A few kicks with the choke on, half a minute of thick running, then it takes the throttle without the choke.",
-    when: "First start of the day, below about 20 °C",
     speaksOf: pilot,
     chance: { rich: 0.25, right: 0.85, lean: 0.5 },
     faults: { "choke-not-seating": 0.3, "blocked-pilot": 0.3, "air-leak": 0.3, "float-valve": 0.3 },
@@ -20,10 +16,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "cold-start-without-choke",
-    words: "Cold: starts without any choke",
-    description: "Fires up stone cold with the choke never touched, and runs on straight away.",
-    notToBeTakenFor: "A start with the engine still warm, or after tickling the float.",
-    when: "First start of the day, below about 15 °C",
     speaksOf: pilot,
     chance: { rich: 0.55, right: 0.15, lean: 0.03 },
     faults: { "choke-not-seating": 0.6, "float-level": 0.6, "float-valve": 0.6 },
@@ -34,11 +26,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "runs-only-on-choke",
-    words: "Runs only with the choke on",
-    description:
-      "Hot, and still dies the moment the choke goes off; with the choke on it idles and takes a little throttle.",
-    notToBeTakenFor: "A choke worked the wrong way round: some pull for on, some push.",
-    when: "Engine hot, closed to 1/4",
     speaksOf: pilot,
     chance: { rich: 0.02, right: 0.03, lean: 0.6 },
     faults: { "blocked-pilot": 0.8, "air-leak": 0.5 },
@@ -48,11 +35,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "hot-start-needs-open-throttle",
-    words: "Hot: starts only with the throttle wide open",
-    description:
-      "After a stop it will not catch until the throttle is held open; then it clears its throat with a burble and smoke.",
-    notToBeTakenFor: "Pumping the throttle before kicking, which floods a good engine too.",
-    when: "A few minutes after a hot stop",
     speaksOf: pilot,
     chance: { rich: 0.45, right: 0.1, lean: 0.12 },
     faults: { "float-valve": 0.6, compression: 0.5, ignition: 0.4 },
@@ -62,10 +44,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "hot-start-needs-choke",
-    words: "Hot: starts only with the choke",
-    description: "Warm from riding, and it will not catch without the choke; no smell of petrol, no smoke.",
-    notToBeTakenFor: "Tap still off, or fuel boiled out of the bowl.",
-    when: "A few minutes after a hot stop",
     speaksOf: pilot,
     chance: { rich: 0.03, right: 0.05, lean: 0.45 },
     faults: { "air-leak": 0.4 },
@@ -75,10 +53,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "petrol-drips-from-overflow",
-    words: "Petrol drips from the overflow hose",
-    description: "Standing upright with the tap on, petrol drips or runs from the hose under the bowl.",
-    notToBeTakenFor: "A few drops after the bike lay on its side.",
-    when: "Parked upright, tap on",
     speaksOf: idle,
     chance: { rich: 0.06, right: 0.03, lean: 0.02 },
     faults: { "float-valve": 0.85, "float-level": 0.85 },
@@ -89,10 +63,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "floods-after-a-fall",
-    words: "Floods after a fall",
-    description:
-      "After lying on its side it needs many kicks, the plug comes out wet, then it runs as before.",
-    when: "Right after a fall; says nearly nothing about the jets",
     speaksOf: pilot,
     chance: { rich: 0.3, right: 0.3, lean: 0.2 },
     reliability: "D",
@@ -102,10 +72,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "idles-steadily",
-    words: "Idles steadily",
-    description: "An even beat that neither climbs nor sags for half a minute or longer, hands off.",
-    notToBeTakenFor: "A very high idle, which hides a bad one.",
-    when: "Warm, standing, hands off for more than 30 s",
     speaksOf: idle,
     chance: { rich: 0.35, right: 0.9, lean: 0.25 },
     faults: {
@@ -125,11 +91,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "idle-loads-up",
-    words: "Idle loads up and dies",
-    description:
-      "Starts out fine, then slows and thickens, stumbles or stalls after 20 to 60 s; a blip clears it with a burble and smoke.",
-    notToBeTakenFor: "An idle simply set too low: that one dies without a burble.",
-    when: "Warm, standing for a minute",
     speaksOf: idle,
     chance: { rich: 0.65, right: 0.06, lean: 0.07 },
     faults: { "float-level": 0.6, "float-valve": 0.6, "choke-not-seating": 0.55, ignition: 0.3 },
@@ -139,10 +100,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "idle-hunts",
-    words: "Idle wanders up and down",
-    description: "The idle climbs and falls by itself every few seconds, light and restless, no smoke.",
-    notToBeTakenFor: "A loose slide or a worn cable.",
-    when: "Warm, standing, hands off",
     speaksOf: idle,
     chance: { rich: 0.15, right: 0.06, lean: 0.45 },
     faults: { "air-leak": 0.6, "air-filter": 0.4 },
@@ -152,11 +109,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "idle-creeps-up-when-hot",
-    words: "Idle creeps up as it gets hot",
-    description:
-      "Set right when warm; after hard riding it idles clearly faster, nothing having been touched.",
-    notToBeTakenFor: "A cable pulled as the bars turn.",
-    when: "Right after a hard run",
     speaksOf: idle,
     chance: { rich: 0.04, right: 0.08, lean: 0.4 },
     faults: { "air-leak": 0.6 },
@@ -166,10 +118,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "will-not-idle",
-    words: "Will not idle whatever the screw",
-    description: "Dies as soon as the hand comes off, wherever the small screw is set.",
-    notToBeTakenFor: "An idle stop screwed too far out.",
-    when: "Warm",
     speaksOf: idle,
     chance: { rich: 0.25, right: 0.03, lean: 0.35 },
     faults: { "blocked-pilot": 0.7, reed: 0.4 },
@@ -179,10 +127,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "idle-needs-stop-screw-far-in",
-    words: "Idles only with the stop screw far in",
-    description: "The slide has to be held well up before it stays running; a little less and it dies.",
-    notToBeTakenFor: "A tired engine.",
-    when: "Warm",
     speaksOf: idle,
     chance: { rich: 0.3, right: 0.05, lean: 0.45 },
     faults: { "slide-or-cable": 0.5 },
@@ -192,10 +136,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "idle-suddenly-high",
-    words: "Idle suddenly high, was fine last ride",
-    description: "Screams or sits far above its old idle from one ride to the next, with no setting touched.",
-    notToBeTakenFor: "A stop screw that moved: look at it first.",
-    when: "Any time",
     speaksOf: idle,
     chance: { rich: 0.02, right: 0.01, lean: 0.05 },
     // The stop screw is named by the row as the look-alike; its figure is ours.
@@ -207,10 +147,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "idle-better-with-tap-shut",
-    words: "Idle gets better for a moment with the tap shut",
-    description:
-      "Thick, smoky idle that smooths out and picks up a little once the tap is closed, until the bowl runs low.",
-    when: "Warm, standing, tap closed for a minute",
     speaksOf: idle,
     chance: { rich: 0.4, right: 0.05, lean: 0.02 },
     faults: { "float-valve": 0.7, "float-level": 0.6, "choke-not-seating": 0.4 },
@@ -220,9 +156,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "spits-back-at-the-mouth",
-    words: "Spits fuel back at the carburetor mouth",
-    description: "A mist of fuel stands at the mouth or wets the filter side; starts badly and pulls weakly.",
-    when: "Filter off, idling and blipped, with eyes well away",
     speaksOf: idle,
     chance: { rich: 0.1, right: 0.05, lean: 0.12 },
     faults: { reed: 0.65, "valve-clearance": 0.4 },
@@ -232,10 +165,6 @@ export const startingAndIdle = signs([
   },
   {
     id: "kicks-over-easily",
-    words: "Kicks over easily",
-    description: "The kick lever or starter spins it with little feel of a squeeze, and it is slow to catch.",
-    notToBeTakenFor: "A decompression device doing its job.",
-    when: "Engine off, throttle wide open",
     speaksOf: idle,
     chance: { rich: 0.04, right: 0.04, lean: 0.04 },
     faults: { compression: 0.7, "loose-head": 0.3, "valve-clearance": 0.4 },

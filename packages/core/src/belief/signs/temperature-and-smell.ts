@@ -5,11 +5,6 @@ import { everydayRiding, everywhere, upper } from "./stretch.ts";
 export const temperatureAndSmell = signs([
   {
     id: "very-hot-or-boils",
-    words: "Coolant boils, or the engine is very hot",
-    description:
-      "Steam or coolant from the overflow, or a cylinder that ticks and smells hot after a normal ride.",
-    notToBeTakenFor: "Slow technical riding without wind.",
-    when: "After normal riding",
     speaksOf: upper,
     chance: { rich: 0.05, right: 0.06, lean: 0.25 },
     faults: { cooling: 0.8, "loose-head": 0.8 },
@@ -19,10 +14,6 @@ export const temperatureAndSmell = signs([
   },
   {
     id: "coolant-goes-missing",
-    words: "Coolant goes missing",
-    description:
-      "The level falls from ride to ride with no drip below; perhaps bubbles in the radiator or sweet white smoke.",
-    when: "Engine cold, level looked at before each ride",
     speaksOf: upper,
     chance: { rich: 0.03, right: 0.03, lean: 0.04 },
     faults: { "loose-head": 0.7, cooling: 0.4 },
@@ -33,9 +24,6 @@ export const temperatureAndSmell = signs([
   },
   {
     id: "hiss-or-wet-at-head-joint",
-    words: "Hiss, oil or soot at the head joint",
-    description: "A wet or black line where head and cylinder meet, or a hiss when it is turned over.",
-    when: "Engine clean, after a ride",
     speaksOf: upper,
     chance: { rich: 0.03, right: 0.03, lean: 0.05 },
     faults: { "loose-head": 0.65 },
@@ -46,10 +34,6 @@ export const temperatureAndSmell = signs([
   },
   {
     id: "petrol-smell-eyes-sting",
-    words: "Strong smell of petrol, eyes sting",
-    description: "The exhaust smells raw and stings the eyes of whoever stands behind.",
-    notToBeTakenFor: "Race fuel, which smells strong anyway.",
-    when: "Warm, standing outdoors",
     speaksOf: everydayRiding,
     chance: { rich: 0.55, right: 0.12, lean: 0.04 },
     faults: { "float-valve": 0.6 },
@@ -59,10 +43,6 @@ export const temperatureAndSmell = signs([
   },
   {
     id: "better-cold-morning-worse-hot-noon",
-    words: "Better in the cold morning, worse at hot noon",
-    description: "Sharp at dawn; the same setting is thick and dull by noon.",
-    notToBeTakenFor: "A tired rider.",
-    when: "One day, one setting; set it down for the noon ride",
     speaksOf: everywhere,
     chance: { rich: 0.6, right: 0.2, lean: 0.03 },
     reliability: "B",
@@ -71,10 +51,6 @@ export const temperatureAndSmell = signs([
   },
   {
     id: "better-at-noon-than-dawn",
-    words: "Better at noon than at dawn",
-    description: "Thin, jerky or gasping at dawn though warmed up; the same setting is good by noon.",
-    notToBeTakenFor: "An engine not warm yet.",
-    when: "One day, one setting; set it down for the dawn ride",
     speaksOf: everywhere,
     chance: { rich: 0.03, right: 0.2, lean: 0.55 },
     reliability: "B",
@@ -83,9 +59,6 @@ export const temperatureAndSmell = signs([
   },
   {
     id: "cured-by-fresh-fuel",
-    words: "Cured by fresh fuel",
-    description: "Tank and bowl drained, fresh mix filled in, and the trouble is gone.",
-    when: "The same test before and after",
     speaksOf: everywhere,
     chance: { rich: 0.04, right: 0.03, lean: 0.05 },
     faults: { "fuel-or-oil-wrong": 0.75 },

@@ -5,10 +5,6 @@ import { flatOut, full, upper } from "./stretch.ts";
 export const wideOpen = signs([
   {
     id: "pulls-clean-to-peak",
-    words: "Pulls clean to the top and signs off cleanly",
-    description:
-      "Opened right up it pulls hard all the way, one clear note, then simply stops pulling at the top.",
-    when: "Full throttle, 3rd gear or higher",
     speaksOf: full,
     chance: { rich: 0.2, right: 0.85, lean: 0.25 },
     faults: {
@@ -27,11 +23,6 @@ export const wideOpen = signs([
   },
   {
     id: "will-not-rev-out",
-    words: "Will not rev out: flat and rough on top",
-    description:
-      "It pulls, then goes flat, rough and burbling before the top, as if a hand held it back; often smoke.",
-    notToBeTakenFor: "A rev limiter, which also makes it burble.",
-    when: "Full throttle under load",
     speaksOf: full,
     chance: { rich: 0.65, right: 0.05, lean: 0.1 },
     // Worn rings look like too much fuel in most rows; our figure.
@@ -48,11 +39,6 @@ export const wideOpen = signs([
   },
   {
     id: "fades-then-recovers",
-    words: "Strong, then fades; recovers when closed",
-    description:
-      "Full throttle pulls well at first, goes weak and thin after some seconds, and is back once it has been closed.",
-    notToBeTakenFor: "An air leak, which does not need the seconds.",
-    when: "Long full throttle",
     speaksOf: flatOut,
     chance: { rich: 0.03, right: 0.03, lean: 0.45 },
     faults: { "fuel-supply": 0.7, cooling: 0.5 },
@@ -62,10 +48,6 @@ export const wideOpen = signs([
   },
   {
     id: "fades-after-ten-seconds",
-    words: "Fades after about ten seconds, fine again at once",
-    description:
-      "Count to ten at full throttle before it fades; close it for a few seconds and the next ten are as strong as the first.",
-    when: "Full throttle counted in seconds, twice",
     speaksOf: flatOut,
     chance: { rich: 0.02, right: 0.03, lean: 0.12 },
     faults: { "fuel-supply": 0.75 },
@@ -75,11 +57,6 @@ export const wideOpen = signs([
   },
   {
     id: "cuts-as-if-tap-off",
-    words: "Cuts as if the tap were off, then comes back",
-    description:
-      "On a long full throttle it dies away completely, coasts, and comes back by itself after a few seconds.",
-    notToBeTakenFor: "A broken wire, which cuts sharp and without warning.",
-    when: "Long full throttle",
     speaksOf: flatOut,
     chance: { rich: 0.02, right: 0.02, lean: 0.25 },
     faults: { "fuel-supply": 0.85 },
@@ -89,9 +66,6 @@ export const wideOpen = signs([
   },
   {
     id: "over-revs-thin-and-sharp",
-    words: "Revs on and on, thin and sharp",
-    description: "Past its peak it keeps revving with a thin, hard, ringing note, and little pull behind it.",
-    when: "Past peak revs",
     speaksOf: flatOut,
     chance: { rich: 0.05, right: 0.25, lean: 0.45 },
     faults: { "air-leak": 0.3 },
@@ -101,11 +75,6 @@ export const wideOpen = signs([
   },
   {
     id: "tearing-note-at-full-throttle",
-    words: "Metallic, tearing note at full throttle",
-    description:
-      "A hard metallic knock or a sound like tearing sheet metal under full load. Shut off gently and do not repeat it.",
-    notToBeTakenFor: "A leak at the pipe joint.",
-    when: "Full load: stop",
     speaksOf: full,
     chance: { rich: 0.02, right: 0.03, lean: 0.4 },
     faults: { ignition: 0.6, "fuel-or-oil-wrong": 0.6 },
@@ -116,10 +85,6 @@ export const wideOpen = signs([
   },
   {
     id: "knocks-from-inside",
-    words: "Knocks or grinds from inside",
-    description:
-      "A dull knock, grinding or rumble in time with the engine that was not there before. Stop the engine.",
-    when: "Any time: stop",
     speaksOf: upper,
     chance: { rich: 0.01, right: 0.01, lean: 0.03 },
     faults: { ignition: 0.1, cooling: 0.1, "fuel-or-oil-wrong": 0.15, "loose-head": 0.1 },
@@ -131,10 +96,6 @@ export const wideOpen = signs([
   },
   {
     id: "seized-or-nipped",
-    words: "Seized, or nipped up and freed itself",
-    description:
-      "The rear wheel locked or the engine slowed hard by itself with a squeal, and then turned stiff or free again.",
-    when: "Any time: stop",
     speaksOf: full,
     chance: { rich: 0.01, right: 0.01, lean: 0.2 },
     faults: { "air-leak": 0.3, cooling: 0.4, "fuel-or-oil-wrong": 0.4, "fuel-supply": 0.3 },
@@ -146,10 +107,6 @@ export const wideOpen = signs([
   },
   {
     id: "clears-with-filter-off",
-    words: "Runs clean for one short run with the filter off",
-    description:
-      "Thick and flat with the filter on; with it off for one short, dust-free run it pulls clean on top.",
-    when: "One short run on clean ground, never at full throttle for long",
     speaksOf: upper,
     chance: { rich: 0.35, right: 0.05, lean: 0.02 },
     faults: { "air-filter": 0.75 },
@@ -161,10 +118,6 @@ export const wideOpen = signs([
   },
   {
     id: "better-with-cap-or-vent-free",
-    words: "Cured with the tank cap loose or a vent hose pulled",
-    description:
-      "The same long run no longer fades or dies once the tank cap is loosened or the bowl's vent hose is pulled off.",
-    when: "The run that faded, repeated",
     speaksOf: flatOut,
     chance: { rich: 0.03, right: 0.03, lean: 0.05 },
     faults: { "fuel-supply": 0.6 },

@@ -57,13 +57,13 @@ export interface ChangePlan {
  * @param step null, or a step that changes nothing: the person chooses the parts
  */
 export function changePlan(
-  { shop }: EngineState,
+  { shop, words }: EngineState,
   { bike, step }: { readonly bike: string; readonly step: number | null },
 ): Outcome<ChangePlan> {
   const made = bikeCase(shop, bike);
   if (!made.ok) return made;
   const story = shop.bikes.get(bike)!;
-  const advice = step === null ? null : adviceIn(shop, bike);
+  const advice = step === null ? null : adviceIn(shop, bike, words);
   const ways = advice?.ok ? [advice.value.step, ...advice.value.others] : [];
   const asked = step === null ? undefined : ways[step];
   const change = asked !== undefined && asked.situation !== null ? asked : null;

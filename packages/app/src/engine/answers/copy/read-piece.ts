@@ -39,7 +39,7 @@ export interface PieceAsked {
  */
 export function readPiece(state: EngineState, { lines, firstLine, language }: PieceAsked): Piece {
   const here = new Map(state.entries.map((entry) => [entry.id, entry]));
-  const words = language === null ? null : storyWords(language);
+  const words = language === null ? null : storyWords(language, state.words);
   const records: PieceRecord[] = [];
   const problems: Problem[] = [];
   const unreadable: number[] = [];

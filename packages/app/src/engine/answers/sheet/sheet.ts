@@ -11,6 +11,7 @@ import {
   type Setup,
   type SetupPart,
   SIGN_SECTIONS,
+  type SignId,
   type Situation,
   type Step,
   toCelsius,
@@ -63,6 +64,8 @@ export interface Sheet {
   readonly checks: readonly string[];
   /** What ends the ride, in the words of the catalogue. */
   readonly stops: readonly string[];
+  /** What to mind, in full. */
+  readonly cautions: readonly string[];
   /** The records that carry this setup to another phone, one line each. */
   readonly carried: readonly string[];
 }
@@ -71,7 +74,7 @@ export type SheetRefusal = "no-such-bike" | "bike-not-described";
 
 /** The page for the rider; refuses a bike that is not in the log or whose engine nobody described. */
 export function sheetOf(
-  { shop }: EngineState,
+  { shop, words }: EngineState,
   { bike, units, language }: { readonly bike: string; readonly units: ChartUnits; readonly language: string },
 ): Outcome<Sheet, SheetRefusal> {
   const story = bikeCase(shop, bike);
@@ -82,7 +85,7 @@ export function sheetOf(
   const rightAt = marked === null ? null : situationOfRecord(shop, bike, marked.entry.id);
   const base: Situation = rightAt?.ok ? rightAt.value : story.value.now;
   const moment = marked?.moment ?? told.now;
-  const advice = nextStep(story.value);
+  const advice = nextStep(story.value, words);
   const steps = advice.ok ? [advice.value.step, ...advice.value.others] : [];
   const [first] = steps;
   return {
@@ -101,7 +104,7 @@ export function sheetOf(
         place: moment.air?.body.place ?? description.place?.name ?? null,
         notedAt: moment.air?.at ?? null,
       },
-      fuel: moment.fuel === null ? null : fuelWords(moment.fuel.body, storyWords(language)),
+      fuel: moment.fuel === null ? null : fuelWords(moment.fuel.body, storyWords(language, words)),
       markedAt: marked?.entry.at ?? null,
       range: staysRight(base),
       chart: smallChart(base, shopDrawer(shop), units),
@@ -111,17 +114,24 @@ export function sheetOf(
         .filter(({ kind }) => kind === "check")
         .slice(0, 3)
         .map(({ title }) => title),
-      stops: STOPS,
+      stops: STOPS.map((id) => words.signs[id].words),
+      cautions: (description.engine?.strokes === 2 ? TWO_STROKE_CAUTIONS : FOUR_STROKE_CAUTIONS).map(
+        (id) => words.cautions[id],
+      ),
       carried: carried(shop, bike, story.value.now.setup),
     },
   };
 }
 
+const LAST_CAUTIONS = ["runaway", "hand-over", "makers-manual"] as const;
+const TWO_STROKE_CAUTIONS = ["seizure-at-full-throttle", ...LAST_CAUTIONS] as const;
+const FOUR_STROKE_CAUTIONS = ["lean-damage", ...LAST_CAUTIONS] as const;
+
 /** Signs that end the ride and that a rider can notice; those of parts seen on the bench are left out. */
-const STOPS: readonly string[] = SIGN_SECTIONS.filter(({ words }) => words !== "Plug and piston")
+const STOPS: readonly SignId[] = SIGN_SECTIONS.filter(({ id }) => id !== "parts-seen")
   .flatMap(({ signs }) => signs)
   .filter(({ stop }) => stop)
-  .map(({ words }) => words);
+  .map(({ id }) => id);
 
 /** Every part of a setup as a row: its value without its name, and how it is known. */
 export const sheetParts = (setup: Setup): readonly SheetPart[] =>

@@ -1,22 +1,24 @@
+import { english } from "@jetwright/core/words/en";
 import { KINDS } from "@jetwright/records";
 import { describe, expect, test } from "vitest";
 import everyKind from "../../../../../records/fixtures/version-1/every-kind.jsonl?raw";
-import { story } from "../../../words/en/story.ts";
 import { DEMO, linesOf, shopOf } from "../test-shop.ts";
 import { sentenceOf } from "./sentence.ts";
+import { storyWords } from "./story-words.ts";
 
 const EVERY_KIND = linesOf(everyKind);
 
 const every = shopOf(EVERY_KIND);
 const byId = new Map(every.entries.map((entry) => [entry.id, entry]));
-const said = (id: string): string => sentenceOf(byId.get(id)!, story, (other) => byId.get(other));
+const say = storyWords("en", english);
+const said = (id: string): string => sentenceOf(byId.get(id)!, say, (other) => byId.get(other));
 
 describe("a record in one sentence", () => {
   test("every kind there is has one", () => {
     const kinds = new Set(every.entries.map(({ kind }) => kind));
     expect([...kinds].sort()).toEqual(KINDS.map(({ kind }) => kind).sort());
     for (const entry of every.entries) {
-      const words = sentenceOf(entry, story, (id) => byId.get(id));
+      const words = sentenceOf(entry, say, (id) => byId.get(id));
       expect(words.length).toBeGreaterThan(4);
       expect(words).not.toMatch(/undefined|null|\[object|NaN|true|false/);
     }
@@ -93,7 +95,7 @@ describe("a record in one sentence", () => {
         body: { screw: { turnsOut: 1.25 } },
       },
     ]);
-    const [a, b, c] = entries.map((entry) => sentenceOf(entry, story));
+    const [a, b, c] = entries.map((entry) => sentenceOf(entry, say));
     expect(a).toContain("3 % lean at 1/4");
     expect(a).toContain("right at 1/2");
     expect(b).toContain("groove 2 with a half-step shim");
@@ -108,7 +110,7 @@ describe("a record in one sentence", () => {
       { id: "b", kind: "note", v: 9, at, body: {} },
       { id: "c", kind: "note", v: 1, at, body: { text: 7 } },
     ]);
-    const [unknown, newer, faulty] = entries.map((entry) => sentenceOf(entry, story));
+    const [unknown, newer, faulty] = entries.map((entry) => sentenceOf(entry, say));
     expect(unknown).toMatch(/does not know.*dreamt-of.*kept/);
     expect(newer).toMatch(/newer version.*kept; update/i);
     expect(faulty).toMatch(/cannot be read.*kept/i);
@@ -131,7 +133,7 @@ describe("a record in one sentence", () => {
       strike("e", "gone"),
     ]);
     const find = (id: string) => entries.find((entry) => entry.id === id);
-    expect(entries.slice(1).map((entry) => sentenceOf(entry, story, find))).toEqual([
+    expect(entries.slice(1).map((entry) => sentenceOf(entry, say, find))).toEqual([
       "Struck as a mistake: “new plug”",
       "Counts again: “new plug”",
       "A strike was taken back",
@@ -141,7 +143,7 @@ describe("a record in one sentence", () => {
 
   test("every line of the example shop can be told", () => {
     for (const entry of shopOf(DEMO).entries) {
-      expect(sentenceOf(entry, story)).not.toMatch(/undefined|\[object|NaN/);
+      expect(sentenceOf(entry, say)).not.toMatch(/undefined|\[object|NaN/);
     }
   });
 });

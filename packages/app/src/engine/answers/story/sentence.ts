@@ -1,6 +1,6 @@
 import {
   checkById,
-  faultById,
+  type FaultId,
   fromCelsius,
   fromMetre,
   type Opening,
@@ -18,8 +18,8 @@ import {
   type UsedEntry,
   type UsedEntryOf,
 } from "@jetwright/records";
-import type { StoryWords } from "../../../words/en/story.ts";
 import { partWords } from "./part-words.ts";
+import type { Saying } from "./story-words.ts";
 
 const tidy = (x: number): number => Math.round(x * 100) / 100;
 const joined = (words: readonly (string | null | undefined | false)[], by = ", "): string =>
@@ -30,7 +30,7 @@ const openingWords = (said: number | string): string => openingName(openingOf(sa
 export type Find = (id: string) => Entry | undefined;
 
 /** What a record says, one sentence in plain words; every kind, and what is kept without being used. */
-export function sentenceOf(entry: Entry, words: StoryWords, find: Find = () => undefined): string {
+export function sentenceOf(entry: Entry, words: Saying, find: Find = () => undefined): string {
   if (entry.reading !== "used") {
     if (entry.reading === "unknown-kind") return words.unknownKind(entry.kind);
     return entry.reading === "newer-version" ? words.newerVersion(entry.kind) : words.faulty(entry.kind);
@@ -38,7 +38,7 @@ export function sentenceOf(entry: Entry, words: StoryWords, find: Find = () => u
   return usedSentence(entry, words, find);
 }
 
-function usedSentence(entry: UsedEntry, words: StoryWords, find: Find): string {
+function usedSentence(entry: UsedEntry, words: Saying, find: Find): string {
   switch (entry.kind) {
     case "bike-described":
       return described(entry.body, words);
@@ -62,17 +62,26 @@ function usedSentence(entry: UsedEntry, words: StoryWords, find: Find): string {
       return words.rode(rideWords(entry.body, words));
     case "test-done": {
       const test = testById(entry.body.test);
-      const outcome = test?.outcomes.find(({ id }) => id === entry.body.outcome)?.words ?? entry.body.outcome;
+      const said = test && words.core.tests[test.id];
+      const outcomes: Readonly<Record<string, string>> = said?.outcomes ?? {};
+      const outcome = outcomes[entry.body.outcome] ?? entry.body.outcome;
       const where = entry.body.opening;
-      const named = test?.words ?? entry.body.test;
+      const named = said?.words ?? entry.body.test;
       const name = where === undefined ? named : words.at(named, openingWords(where));
       return joined([words.tested(name, outcome), quoted(entry.body.words, words)], "; ");
     }
     case "check-done": {
       const { check, found, fault } = entry.body;
-      const what = joined([words.checkFound[found], fault && faultById(fault as never).words], ": ");
+      const known = checkById(check);
+      const what = joined(
+        [words.checkFound[found], fault && words.core.faults[fault as FaultId].words],
+        ": ",
+      );
       return joined(
-        [words.checked(checkById(check)?.words ?? check, what), quoted(entry.body.words, words)],
+        [
+          words.checked(known ? words.core.checks[known.id].words : check, what),
+          quoted(entry.body.words, words),
+        ],
         "; ",
       );
     }
@@ -90,7 +99,7 @@ function usedSentence(entry: UsedEntry, words: StoryWords, find: Find): string {
       return words.labour(
         joined(
           Object.entries(entry.body.minutes).map(([part, minutes]) =>
-            words.minutes(words.part[part as keyof StoryWords["part"]] ?? part, minutes as number),
+            words.minutes(words.part[part as keyof Saying["part"]] ?? part, minutes as number),
           ),
         ),
       );
@@ -125,7 +134,7 @@ function usedSentence(entry: UsedEntry, words: StoryWords, find: Find): string {
 }
 
 /** A strike, or a strike taken back, with what it is about. */
-function struckWords(struck: Entry | undefined, words: StoryWords, find: Find): string {
+function struckWords(struck: Entry | undefined, words: Saying, find: Find): string {
   if (struck === undefined) return words.struckUnknown;
   if (struck.reading !== "used" || struck.kind !== "record-struck") {
     return words.struckOne(`“${sentenceOf(struck, words)}”`);
@@ -138,10 +147,10 @@ function struckWords(struck: Entry | undefined, words: StoryWords, find: Find): 
 
 type Body<Kind extends UsedEntry["kind"]> = UsedEntryOf<Kind>["body"];
 
-const quoted = (text: string | undefined, words: StoryWords): string | null =>
+const quoted = (text: string | undefined, words: Saying): string | null =>
   text === undefined || text.trim() === "" ? null : words.quoted(text.trim());
 
-function described(body: Body<"bike-described">, words: StoryWords): string {
+function described(body: Body<"bike-described">, words: Saying): string {
   const { engine, carburetor } = body;
   const bore = carburetor?.bore;
   const boreWords =
@@ -166,13 +175,12 @@ function described(body: Body<"bike-described">, words: StoryWords): string {
   );
 }
 
-const celsius = (c: number, words: StoryWords): string =>
+const celsius = (c: number, words: Saying): string =>
   words.celsius(tidy(c), Math.round(toFahrenheit(fromCelsius(c))));
-const metres = (m: number, words: StoryWords): string =>
-  words.metres(tidy(m), Math.round(toFoot(fromMetre(m))));
+const metres = (m: number, words: Saying): string => words.metres(tidy(m), Math.round(toFoot(fromMetre(m))));
 
 /** The air of a record in words, both units. */
-export function airWords(body: Body<"air-measured">, words: StoryWords): string {
+export function airWords(body: Body<"air-measured">, words: Saying): string {
   return joined([
     body.temperatureC !== undefined && celsius(body.temperatureC, words),
     body.stationPressureHpa !== undefined && words.station(tidy(body.stationPressureHpa)),
@@ -187,7 +195,7 @@ export function airWords(body: Body<"air-measured">, words: StoryWords): string 
 }
 
 /** The fuel of a record in words. */
-export function fuelWords(body: Body<"fuel-used">, words: StoryWords): string {
+export function fuelWords(body: Body<"fuel-used">, words: Saying): string {
   const { oil } = body;
   const oilWords =
     oil === undefined
@@ -208,9 +216,10 @@ export function fuelWords(body: Body<"fuel-used">, words: StoryWords): string {
   return told === "" ? words.fuelNotTold : told;
 }
 
-function rideWords(body: Body<"ride-reported">, words: StoryWords): string {
+function rideWords(body: Body<"ride-reported">, words: Saying): string {
   const signs = (body.reports ?? []).map(({ sign, opening, seen }) => {
-    const name = signById(sign)?.words ?? sign;
+    const known = signById(sign);
+    const name = known === undefined ? sign : words.core.signs[known.id].words;
     const placed = opening === undefined ? name : words.at(name, openingWords(opening));
     return seen === false ? words.notSeen(placed) : placed;
   });
@@ -220,7 +229,7 @@ function rideWords(body: Body<"ride-reported">, words: StoryWords): string {
   return joined([...signs, ...felt, body.warm === false && words.cold, quoted(body.words, words)], "; ");
 }
 
-function readings(body: Body<"mixture-measured">, words: StoryWords): string {
+function readings(body: Body<"mixture-measured">, words: Saying): string {
   return joined(
     body.readings.map(({ opening, errorPercent, lambda, wantedLambda }) => {
       const what =
@@ -239,13 +248,13 @@ function readings(body: Body<"mixture-measured">, words: StoryWords): string {
 /** More parts than a sentence holds are counted. */
 const MOST_PARTS = 6;
 
-function drawerWords(parts: readonly DrawerPart[], words: StoryWords): string {
+function drawerWords(parts: readonly DrawerPart[], words: Saying): string {
   const named = parts.slice(0, MOST_PARTS).map((part) => words.times(part.count, drawerPart(part, words)));
   const rest = parts.length - named.length;
   return joined([...named, rest > 0 && words.andMore(rest)]);
 }
 
-function drawerPart(part: DrawerPart, words: StoryWords): string {
+function drawerPart(part: DrawerPart, words: Saying): string {
   switch (part.part) {
     case "main":
     case "pilot":

@@ -3,11 +3,16 @@ import type { Situation } from "../metering/situation.ts";
 import { boreJet, FUEL_SCREW, fitted, mm, NEEDLE, SETUP } from "../metering/test-situations.ts";
 import { known, UNKNOWN } from "../parts/known.ts";
 import type { Setup } from "../parts/setup.ts";
+import { partName } from "../words/en/parts.ts";
+import { english } from "../words/en.ts";
+import { turnsText } from "../words/figures.ts";
 import type { LabourPart } from "./case.ts";
-import { changeTitle, jetInFull, partChanges, partName, partValue } from "./change-words.ts";
+import { partChanges, partMoves, partStand } from "./part-stands.ts";
 import type { Candidate } from "./search.ts";
 import { FOUND } from "./test-stories.ts";
-import { turnsText } from "./turns-words.ts";
+
+const partValue = (part: LabourPart, setup: Setup) => english.parts.value(partStand(part, setup));
+const named = (part: LabourPart, setup: Setup) => partName(partStand(part, setup));
 
 const to = (
   parts: Partial<Setup>,
@@ -71,19 +76,20 @@ describe("what stands on a part", () => {
   });
 
   test("the screw is called by its kind", () => {
-    expect(partName("screw", SETUP)).toBe("air screw");
-    expect(partName("screw", FUEL_SCREW)).toBe("fuel screw");
-    expect([partName("needleJet", SETUP), partName("main", SETUP)]).toEqual(["needle jet", "main jet"]);
+    expect(named("screw", SETUP)).toBe("air screw");
+    expect(named("screw", FUEL_SCREW)).toBe("fuel screw");
+    expect([named("needleJet", SETUP), named("main", SETUP)]).toEqual(["needle jet", "main jet"]);
   });
 
   test("a jet in full names its packet", () => {
-    expect(jetInFull(SETUP, "main")).toMatch(/^175 .*bore.*Ours/);
-    expect(jetInFull({ ...SETUP, pilot: UNKNOWN }, "pilot")).toBe("not known");
+    expect(english.steps.change.jet(SETUP.main.part)).toMatch(/^175 .*bore.*Ours/);
+    expect(english.steps.change.jet(UNKNOWN.part)).toBe("not known");
   });
 });
 
 describe("headings", () => {
-  const title = (candidate: Candidate, now: Situation = FOUND) => changeTitle(now, candidate);
+  const title = (candidate: Candidate, now: Situation = FOUND) =>
+    english.parts.change(partMoves(now, candidate));
 
   test("a jet by its numbers; the clip by groove and way, groove 1 being the top one", () => {
     expect(title(to({ main: known(boreJet(180)) }, ["main"]))).toBe("Main jet 175 to 180");
@@ -109,7 +115,7 @@ describe("headings", () => {
 
   test("[A11] a change names what is fitted, what is to be fitted, and whether it is in the drawer", () => {
     const set = to({ main: known(boreJet(177.5)), pilot: known(boreJet(45)) }, ["main", "pilot"], ["pilot"]);
-    expect(partChanges(FOUND, set)).toEqual([
+    expect(partChanges(FOUND, set, english)).toEqual([
       { part: "main", from: "175", to: "177.5", inDrawer: true },
       { part: "pilot", from: "42", to: "45", inDrawer: false },
     ]);
