@@ -17,6 +17,8 @@ import { settings } from "./en/settings.ts";
 import { sheet } from "./en/sheet.ts";
 import { start } from "./en/start.ts";
 import { step } from "./en/step.ts";
+import type { Told } from "./told.ts";
+
 /** Every text of the app, by screen. English is the measure: the other languages must have each entry. */
 export const en = {
   change,
@@ -42,4 +44,4 @@ export const en = {
   update,
 };
 
-export type Words = typeof en;
+export type Words = Told<typeof en>;

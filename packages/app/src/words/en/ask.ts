@@ -1,3 +1,5 @@
+import type { Told } from "../told.ts";
+
 /** The block of text for a friend, and its screen. The worker fills the lines. */
 export const ask = {
   title: "Ask a friend",
@@ -42,4 +44,4 @@ export const ask = {
   onDay: (day: string, words: string) => `${day}: ${words}`,
 };
 
-export type AskWords = typeof ask;
+export type AskWords = Told<typeof ask>;

@@ -1,3 +1,5 @@
+import type { Told } from "../told.ts";
+
 /** One sentence for each kind of record, in plain words. The worker fills them; lists arrive already joined. */
 export const story = {
   described: (what: string) => (what === "" ? "The bike was described" : `The bike: ${what}`),
@@ -89,4 +91,4 @@ export const story = {
   faulty: (kind: string) => `“${kind}” that cannot be read. It is kept as it was written and not used`,
 };
 
-export type StoryWords = typeof story;
+export type StoryWords = Told<typeof story>;

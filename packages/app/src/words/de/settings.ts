@@ -1,0 +1,26 @@
+import type { Words } from "../en.ts";
+
+export const settings: Words["settings"] = {
+  title: "Mehr",
+  bikes: "Motorräder",
+  person: "Wer hier arbeitet",
+  personHint: "Steht ab jetzt neben jedem Eintrag, damit andere sehen, wer was eingebaut hat.",
+  theme: "Seite",
+  themes: { auto: "Wie das Telefon", paper: "Papier", night: "Nacht" },
+  temperature: "Temperatur",
+  height: "Höhe",
+  pressure: "Luftdruck",
+  otherUnit: "Jedes Feld nimmt auch die andere Einheit: Tipp 75F, 5000 ft oder 29,92 inHg.",
+  gloves: "Handschuhe",
+  glovesOn: "Mit Handschuhen: größere Knöpfe",
+  glovesOff: "Bloße Hände",
+  hand: "Die Hand, die das Telefon hält",
+  right: "Rechts",
+  left: "Links",
+  language: "Sprache",
+  languageHint: "Noch nicht von jemandem geprüft, dessen Muttersprache Deutsch ist.",
+  backup: "Sicherung und Kopien",
+  cautions: "Alle Warnhinweise",
+  cautionsTitle: "Warnhinweise",
+  cautionsIntro: "Jeder steht noch einmal bei dem Schritt, zu dem er gehört.",
+};

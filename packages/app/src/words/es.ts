@@ -1,0 +1,42 @@
+import type { Words } from "./en.ts";
+import { air } from "./es/air.ts";
+import { ask } from "./es/ask.ts";
+import { backup, take, update } from "./es/backup.ts";
+import { bike } from "./es/bike.ts";
+import { cards } from "./es/cards.ts";
+import { change } from "./es/change.ts";
+import { describe } from "./es/describe.ts";
+import { drawer } from "./es/drawer.ts";
+import { fitted } from "./es/fitted.ts";
+import { history } from "./es/history.ts";
+import { home } from "./es/home.ts";
+import { newBike } from "./es/new-bike.ts";
+import { pictures } from "./es/pictures.ts";
+import { report } from "./es/report.ts";
+import { settings } from "./es/settings.ts";
+import { sheet } from "./es/sheet.ts";
+import { start } from "./es/start.ts";
+import { step } from "./es/step.ts";
+/** Every text of the app in Spanish. Not yet checked by a native speaker who works on engines. */
+export const es: Words = {
+  change,
+  describe,
+  air,
+  drawer,
+  cards,
+  bike,
+  fitted,
+  newBike,
+  settings,
+  step,
+  report,
+  home,
+  pictures,
+  ask,
+  sheet,
+  history,
+  start,
+  backup,
+  take,
+  update,
+};

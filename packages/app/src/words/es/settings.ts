@@ -1,0 +1,26 @@
+import type { Words } from "../en.ts";
+
+export const settings: Words["settings"] = {
+  title: "Más",
+  bikes: "Motos",
+  person: "Quién trabaja aquí",
+  personHint: "Desde ahora va junto a cada anotación, para que otros vean quién montó qué.",
+  theme: "Página",
+  themes: { auto: "Como el teléfono", paper: "Papel", night: "Noche" },
+  temperature: "Temperatura",
+  height: "Altura",
+  pressure: "Presión",
+  otherUnit: "Cada campo acepta también la otra unidad: escribe 75F, 5000 ft o 29,92 inHg.",
+  gloves: "Guantes",
+  glovesOn: "Con guantes: botones más grandes",
+  glovesOff: "Manos desnudas",
+  hand: "La mano que sostiene el teléfono",
+  right: "Derecha",
+  left: "Izquierda",
+  language: "Idioma",
+  languageHint: "Aún sin revisar por alguien que tenga el español como lengua materna.",
+  backup: "Copias de seguridad",
+  cautions: "Todas las advertencias",
+  cautionsTitle: "Advertencias",
+  cautionsIntro: "Cada una aparece otra vez en el paso al que pertenece.",
+};
