@@ -8,7 +8,7 @@ import { type Shop, ShopContext } from "./store/shop.ts";
 import { useWatched } from "./store/value.ts";
 import { Toast } from "./ui/toast.tsx";
 import { UpdatePrompt } from "./ui/update-prompt.tsx";
-import { en } from "./words/en.ts";
+import { useSpoken } from "./words/spoken.ts";
 import { WordsContext } from "./words/use-words.ts";
 
 interface AppProps {
@@ -19,6 +19,7 @@ interface AppProps {
 /** The app: the shop, the choices of this device, and the screen the address names. */
 export function App({ shop, preferences }: AppProps) {
   const chosen = useWatched(preferences.now);
+  const spoken = useSpoken(chosen.language);
   shop.person = chosen.person;
   shop.engine.speak(chosen.language);
   useEffect(() => {
@@ -28,16 +29,18 @@ export function App({ shop, preferences }: AppProps) {
       document.documentElement.dataset.theme = theme;
       document.documentElement.dataset.gloves = chosen.gloves ? "yes" : "no";
       document.documentElement.dataset.hand = chosen.hand;
-      document.documentElement.lang = chosen.language;
     };
     apply();
     night.addEventListener("change", apply);
     return () => night.removeEventListener("change", apply);
   }, [chosen]);
+  useEffect(() => {
+    document.documentElement.lang = spoken.language;
+  }, [spoken.language]);
   return (
     <ShopContext.Provider value={shop}>
       <PreferencesContext.Provider value={preferences}>
-        <WordsContext.Provider value={en}>
+        <WordsContext.Provider value={spoken.words}>
           <Router hook={useHashLocation}>
             <UpdatePrompt />
             <Screens />

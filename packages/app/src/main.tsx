@@ -6,13 +6,20 @@ import { render } from "preact";
 import { App } from "./app.tsx";
 import { PreferenceStore } from "./preferences/preferences.ts";
 import { Shop } from "./store/shop.ts";
+import { fetchWords } from "./words/languages.ts";
 
 const root = document.getElementById("app")!;
+
+const LATE_WORDS_MS = 500;
 
 try {
   const shop = await Shop.open();
   const preferences = await PreferenceStore.open(shop.database);
-  shop.engine.speak(preferences.now.get().language);
+  const { language } = preferences.now.get();
+  shop.engine.speak(language);
+  // Words that come at once are waited for, so that nothing is drawn in English first.
+  const late = new Promise((resolve) => setTimeout(resolve, LATE_WORDS_MS));
+  await Promise.race([fetchWords(language), late]);
   // For a person at the console, and for the tests that kill the browser while it writes.
   Object.assign(window, { jetwright: shop });
   render(<App shop={shop} preferences={preferences} />, root);

@@ -195,7 +195,7 @@ export function MixturePicture({ readings, after, governs }: MixturePictureProps
           <tbody>
             {readings.map(({ opening, mean, sd }, i) => (
               <tr key={opening}>
-                <th scope="row">{openingName(opening)}</th>
+                <th scope="row">{words.opening[openingName(opening)]}</th>
                 <td>{words.amount(percentRich(mean))}</td>
                 <td>
                   {words.mixture.between(percentRich(mean - LIKELY * sd), percentRich(mean + LIKELY * sd))}

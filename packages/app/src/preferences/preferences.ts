@@ -1,5 +1,7 @@
 import type { Database } from "../store/database.ts";
 import { type Watched, watched } from "../store/value.ts";
+import type { Language } from "../words/figures.ts";
+import { languageWanted } from "../words/languages.ts";
 
 /** What a person chose once on this device. */
 export interface Preferences {
@@ -10,7 +12,7 @@ export interface Preferences {
   /** Larger targets, 15 mm. */
   readonly gloves: boolean;
   readonly hand: "right" | "left";
-  readonly language: "en" | "de" | "es";
+  readonly language: Language;
   /** Who works here. */
   readonly person: string;
   /** When the log was last copied to a file, milliseconds since 1970. */
@@ -39,9 +41,14 @@ export class PreferenceStore {
     this.now = watched(first);
   }
 
-  static async open(database: Database): Promise<PreferenceStore> {
+  /** What was chosen before; until somebody chose, the first language of the browser that there are words in. */
+  static async open(database: Database, asked = navigator.languages): Promise<PreferenceStore> {
     const kept = await database.settings.get("preferences").catch(() => undefined);
-    return new PreferenceStore(database, { ...USUAL, ...(kept?.value as Partial<Preferences> | undefined) });
+    return new PreferenceStore(database, {
+      ...USUAL,
+      language: languageWanted(asked),
+      ...(kept?.value as Partial<Preferences> | undefined),
+    });
   }
 
   set(change: Partial<Preferences>): void {

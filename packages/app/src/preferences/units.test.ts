@@ -10,8 +10,8 @@ import {
   temperatureUnit,
 } from "./units.ts";
 
-const METRIC = { temperature: "C", height: "m", pressure: "hPa" } as const;
-const OTHER = { temperature: "F", height: "ft", pressure: "inHg" } as const;
+const METRIC = { temperature: "C", height: "m", pressure: "hPa", language: "en" } as const;
+const OTHER = { temperature: "F", height: "ft", pressure: "inHg", language: "en" } as const;
 
 describe("what is shown", () => {
   test("is in the unit chosen", () => {
@@ -24,6 +24,15 @@ describe("what is shown", () => {
     // The standard atmosphere, 1013.25 hPa, is 29.92 inHg: common practice, no source.
     expect(pressureText(1013.25, OTHER)).toBe("29.92 inHg");
     expect(temperatureUnit(OTHER)).toBe("°F");
+  });
+
+  test("has the decimal mark of the language", () => {
+    for (const language of ["de", "es"] as const) {
+      expect(temperatureText(14.5, { ...METRIC, language })).toBe("14,5 °C");
+      expect(temperatureText(-5.25, { ...METRIC, language })).toBe("−5,3 °C");
+      expect(pressureText(1013.25, { ...OTHER, language })).toBe("29,92 inHg");
+      expect(heightText(1524, { ...OTHER, language })).toBe("5000 ft");
+    }
   });
 
   test("has a true minus and none before nothing", () => {

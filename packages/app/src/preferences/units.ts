@@ -13,32 +13,40 @@ import {
   toHectopascal,
   toInchOfMercury,
 } from "@jetwright/core";
+import { figure, plainFigure } from "../words/figures.ts";
 import type { Preferences } from "./preferences.ts";
 
-export type Units = Pick<Preferences, "temperature" | "height" | "pressure">;
+export type Units = Pick<Preferences, "temperature" | "height" | "pressure" | "language">;
 
 /** A height of so many metres in the unit chosen, whole: "640 m", "2100 ft". */
-export const heightText = (metres: number, { height }: Pick<Units, "height">): string =>
-  height === "ft" ? `${plain(toFoot(fromMetre(metres)), 0)} ft` : `${plain(metres, 0)} m`;
+export const heightText = (
+  metres: number,
+  { height, language }: Pick<Units, "height" | "language">,
+): string =>
+  height === "ft"
+    ? `${plainFigure(toFoot(fromMetre(metres)), language, 0)} ft`
+    : `${plainFigure(metres, language, 0)} m`;
 
 /** A temperature of so many °C in the unit chosen, to a tenth: "14 °C", "57.2 °F". */
-export const temperatureText = (celsius: number, { temperature }: Pick<Units, "temperature">): string =>
-  temperature === "F" ? `${plain(toFahrenheit(fromCelsius(celsius)), 1)} °F` : `${plain(celsius, 1)} °C`;
+export const temperatureText = (
+  celsius: number,
+  { temperature, language }: Pick<Units, "temperature" | "language">,
+): string =>
+  temperature === "F"
+    ? `${plainFigure(toFahrenheit(fromCelsius(celsius)), language, 1)} °F`
+    : `${plainFigure(celsius, language, 1)} °C`;
 
 /** A pressure of so many hPa in the unit chosen: "938 hPa" to a tenth, "27.70 inHg" to a hundredth. */
-export const pressureText = (hectopascals: number, { pressure }: Pick<Units, "pressure">): string =>
+export const pressureText = (
+  hectopascals: number,
+  { pressure, language }: Pick<Units, "pressure" | "language">,
+): string =>
   pressure === "inHg"
-    ? `${toInchOfMercury(fromHectopascal(hectopascals)).toFixed(2)} inHg`
-    : `${plain(hectopascals, 1)} hPa`;
+    ? `${figure(toInchOfMercury(fromHectopascal(hectopascals)), 2, language)} inHg`
+    : `${plainFigure(hectopascals, language, 1)} hPa`;
 
 /** How the unit of a field is written beside it. */
 export const temperatureUnit = ({ temperature }: Pick<Units, "temperature">): string => `°${temperature}`;
-
-/** A number to at most so many decimals, without a tail of zeros or a minus before nothing; a true minus sign. */
-function plain(value: number, decimals: number): string {
-  const text = String(Number(value.toFixed(decimals)) + 0);
-  return text.replace("-", "−");
-}
 
 type Reader = Readonly<Record<string, (x: number) => number>>;
 

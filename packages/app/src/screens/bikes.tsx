@@ -3,6 +3,7 @@ import { Link } from "wouter-preact";
 import { takeExampleShop } from "../store/example-shop.ts";
 import { useAnswer, useShop } from "../store/shop.ts";
 import { CopyReminder } from "../ui/copy-reminder.tsx";
+import { LanguageChoice } from "../ui/language-choice.tsx";
 import { Screen } from "../ui/screen.tsx";
 import { say } from "../ui/toast.tsx";
 import { useWords } from "../words/use-words.ts";
@@ -71,6 +72,7 @@ function FirstVisit() {
       <button type="button" class="button" disabled={coming} onClick={() => void bring()}>
         {coming ? words.exampleComes : words.example}
       </button>
+      <LanguageChoice />
     </div>
   );
 }

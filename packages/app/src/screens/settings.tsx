@@ -1,9 +1,9 @@
 import { Link } from "wouter-preact";
 import { usePreferences } from "../preferences/use-preferences.ts";
 import { Choice } from "../ui/choice.tsx";
+import { LanguageChoice } from "../ui/language-choice.tsx";
 import { Screen } from "../ui/screen.tsx";
 import { TextField } from "../ui/text-field.tsx";
-import { LANGUAGES } from "../words/languages.ts";
 import { useWords } from "../words/use-words.ts";
 import { HomeBar } from "./home-bar.tsx";
 
@@ -89,17 +89,8 @@ export function Settings() {
         ]}
         onChoose={(hand) => set({ hand })}
       />
-      {LANGUAGES.length > 1 && (
-        <div class="stack">
-          <Choice
-            label={words.language}
-            value={chosen.language}
-            options={LANGUAGES.map(({ language, name }) => ({ value: language, words: name }))}
-            onChoose={(language) => set({ language })}
-          />
-          <p class="quiet small">{words.languageHint}</p>
-        </div>
-      )}
+      <LanguageChoice />
+      <p class="quiet small">{words.languageHint}</p>
     </Screen>
   );
 }

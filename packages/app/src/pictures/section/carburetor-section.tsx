@@ -1,6 +1,7 @@
 import { openingName, SPOKEN_OPENINGS } from "@jetwright/core";
 import { useId, useState } from "preact/hooks";
 import type { Anatomy } from "../../engine/answers/anatomy.ts";
+import { useFigure } from "../../preferences/use-figure.ts";
 import "../../styles/pictures.css";
 import "../../styles/section.css";
 import { useWords } from "../../words/use-words.ts";
@@ -20,6 +21,7 @@ export function CarburetorSection({ anatomy, opening = 0.25 }: CarburetorSection
   const all = useWords().pictures;
   const words = all.section;
   const id = useId();
+  const figure = useFigure();
   const [open, setOpen] = useState(opening);
   const pose = poseAt(anatomy, open);
   const nearest = anatomy.at.reduce((a, b) =>
@@ -28,7 +30,7 @@ export function CarburetorSection({ anatomy, opening = 0.25 }: CarburetorSection
   const name = openingName(nearest.opening);
   const where = all.spokenOpening(name);
   const percent = (share: number) => `${Math.round(100 * share)} %`;
-  const step = (error: number) => words.richer(Math.abs(percentRich(error)).toFixed(1));
+  const step = (error: number) => words.richer(figure(Math.abs(percentRich(error)), 1));
   return (
     <figure class="section-figure stack">
       <SectionDrawing anatomy={anatomy} pose={pose} />
@@ -66,7 +68,7 @@ export function CarburetorSection({ anatomy, opening = 0.25 }: CarburetorSection
             {where}: {words.leads(pose.leads)}
           </strong>
           <span class="small quiet">
-            {words.gap(Math.max(0, pose.gapMm).toFixed(2))} {words.widened}
+            {words.gap(figure(Math.max(0, pose.gapMm), 2))} {words.widened}
           </span>
         </figcaption>
       </div>

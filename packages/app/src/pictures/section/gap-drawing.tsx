@@ -1,5 +1,6 @@
 import { useId } from "preact/hooks";
 import type { Anatomy } from "../../engine/answers/anatomy.ts";
+import { useFigure } from "../../preferences/use-figure.ts";
 import { useWords } from "../../words/use-words.ts";
 import { diameterAt, type Pose } from "./pose.ts";
 
@@ -15,6 +16,7 @@ const WALL = 12;
 /** The gap beside the needle in its jet, widened so that it can be seen. */
 export function GapDrawing({ anatomy, pose }: { readonly anatomy: Anatomy; readonly pose: Pose }) {
   const words = useWords().pictures.section;
+  const figure = useFigure();
   const hatch = useId();
   const middle = WIDE / 2;
   const drawn = (gap: number) => Math.min(44, Math.max(0, gap) * PX_PER_MM_OF_GAP);
@@ -42,7 +44,7 @@ export function GapDrawing({ anatomy, pose }: { readonly anatomy: Anatomy; reado
         <line x1={middle + HALF} x2={middle + HALF} y1={14} y2={JET_TOP} />
         <line x1={middle + wall} x2={middle + wall} y1={14} y2={JET_TOP} />
         <text class="start halo" x={middle + HALF + 4} y={12}>
-          {words.millimetres(Math.max(0, pose.gapMm).toFixed(2))}
+          {words.millimetres(figure(Math.max(0, pose.gapMm), 2))}
         </text>
       </g>
     </svg>

@@ -1,6 +1,7 @@
 import { turnsText } from "@jetwright/core";
 import { useId } from "preact/hooks";
 import type { Anatomy } from "../../engine/answers/anatomy.ts";
+import { useFigure } from "../../preferences/use-figure.ts";
 import { useWords } from "../../words/use-words.ts";
 import { diameterAt, type Pose } from "./pose.ts";
 
@@ -15,6 +16,7 @@ interface SectionDrawingProps {
 /** The carburetor cut along the air: filter left, engine right. One scale for all that is drawn. */
 export function SectionDrawing({ anatomy, pose }: SectionDrawingProps) {
   const words = useWords().pictures.section;
+  const figure = useFigure();
   const hatch = useId();
   const { widthMm: w, heightMm: h, seatToJetMm, cutawayMm, needle, clip, groovePitchMm, screw } = anatomy;
   const tip = needle[needle.length - 1]!.belowTopGrooveMm;
@@ -233,7 +235,7 @@ export function SectionDrawing({ anatomy, pose }: SectionDrawingProps) {
         4,
         y(h + 5) - 22,
         "start",
-        words.cutaway(cutawayMm.toFixed(1)),
+        words.cutaway(figure(cutawayMm, 1)),
         [-slideHalf + 1.5, liftMm + cutawayMm * 0.9],
         leads === "slide",
         usual("cutaway"),
@@ -242,7 +244,7 @@ export function SectionDrawing({ anatomy, pose }: SectionDrawingProps) {
         4,
         rows(1),
         "start",
-        words.needleJet(anatomy.needleJetMm.toFixed(2)),
+        words.needleJet(figure(anatomy.needleJetMm, 2)),
         [-tubeHalf, -jetLong * 0.7],
         leads === "needle",
         usual("needleJet"),

@@ -77,7 +77,8 @@ function Density({ figures }: { readonly figures: AirFigures }) {
 }
 
 function Effect({ effect: { from, at } }: { readonly effect: AirEffect }) {
-  const words = useWords().air;
+  const { air: words, pictures } = useWords();
+  const names = pictures.opening;
   const [preferences] = usePreferences();
   const temperature = temperatureText(Math.round(from.celsius), preferences);
   const height = heightText(from.heightM, preferences);
@@ -100,7 +101,7 @@ function Effect({ effect: { from, at } }: { readonly effect: AirEffect }) {
         <tbody>
           {at.map(({ opening, percent }) => (
             <tr key={opening}>
-              <th scope="row">{opening}</th>
+              <th scope="row">{names[opening] ?? opening}</th>
               <td class={Math.abs(percent) < 0.5 ? "number" : percent > 0 ? "number rich" : "number lean"}>
                 {words.effect(percent)}
               </td>

@@ -83,11 +83,12 @@ describe("where it is kept", () => {
   ])("%s clears by the week: %s", (agent, clears) => expect(clearsAfterSevenDays(agent)).toBe(clears));
 
   test("bytes in words", () => {
-    expect([bytesText(200), bytesText(45_000), bytesText(3_400_000), bytesText(1_250_000_000)]).toEqual([
+    expect([200, 45_000, 3_400_000, 1_250_000_000].map((bytes) => bytesText(bytes, "en"))).toEqual([
       "1 kB",
       "45 kB",
       "3 MB",
       "1.3 GB",
     ]);
+    expect(bytesText(1_250_000_000, "de")).toBe("1,3 GB");
   });
 });

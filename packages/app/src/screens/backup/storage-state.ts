@@ -1,3 +1,5 @@
+import { figure, type Language } from "../../words/figures.ts";
+
 /** What the browser says of the room it gives us. */
 export interface StorageState {
   /** The browser promised not to clear it by itself; null where it cannot be asked. */
@@ -36,7 +38,9 @@ export const askForLasting = async (): Promise<boolean> =>
 const MEGA = 1_000_000;
 
 /** Bytes in words people know: "3 MB", "1.2 GB". */
-export function bytesText(bytes: number): string {
+export function bytesText(bytes: number, language: Language): string {
   if (bytes < MEGA) return `${Math.max(1, Math.round(bytes / 1000))} kB`;
-  return bytes < 1000 * MEGA ? `${Math.round(bytes / MEGA)} MB` : `${(bytes / (1000 * MEGA)).toFixed(1)} GB`;
+  return bytes < 1000 * MEGA
+    ? `${Math.round(bytes / MEGA)} MB`
+    : `${figure(bytes / (1000 * MEGA), 1, language)} GB`;
 }

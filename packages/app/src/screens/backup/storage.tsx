@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { usePreferences } from "../../preferences/use-preferences.ts";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { askForLasting, bytesText, type StorageState, storageState } from "./storage-state.ts";
@@ -9,6 +10,7 @@ const LITTLE = 50_000_000;
 /** What the browser does with what it keeps, in plain words. */
 export function Storage() {
   const words = useWords().backup;
+  const [{ language }] = usePreferences();
   const [state, setState] = useState<StorageState | null>(null);
   useEffect(() => void storageState().then(setState), []);
   const ask = async () => {
@@ -31,7 +33,9 @@ export function Storage() {
           )}
           {state.sevenDays && <p class="caution">{words.sevenDays}</p>}
           {state.used !== null && state.free !== null && (
-            <p class="quiet">{words.room(bytesText(state.used), bytesText(state.free))}</p>
+            <p class="quiet">
+              {words.room(bytesText(state.used, language), bytesText(state.free, language))}
+            </p>
           )}
           {state.free !== null && state.free < LITTLE && <p class="caution">{words.low}</p>}
         </>

@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import type { NeedlePoint, NeedleShape } from "../../engine/answers/drawer/needle-shape.ts";
+import { useFigure } from "../../preferences/use-figure.ts";
 import { useWords } from "../../words/use-words.ts";
 
 const WIDTH = 360;
@@ -16,6 +17,7 @@ export function NeedleDrawing({
   readonly shape: NeedleShape | null;
 }) {
   const words = useWords().drawer.needleScreen;
+  const figure = useFigure();
   const below = points.map(({ belowTopGrooveMm }) => belowTopGrooveMm);
   const thick = [...points, ...(shape?.line ?? [])].map(({ diameterMm }) => diameterMm);
   const room = Math.max(0.05, 0.08 * (Math.max(...thick) - Math.min(...thick)));
@@ -33,7 +35,7 @@ export function NeedleDrawing({
     ) ?? false;
   const first = Math.min(...below);
   const told =
-    shape === null ? words.drawingOnly : words.drawing(shape.straightMm.toFixed(3), shape.tapers.length);
+    shape === null ? words.drawingOnly : words.drawing(figure(shape.straightMm, 3), shape.tapers.length);
   return (
     <svg class="picture needle-picture" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={told}>
       <line
@@ -53,7 +55,7 @@ export function NeedleDrawing({
       </text>
       {y.ticks(4).map((tick) => (
         <text key={`y${tick}`} x={EDGE.left - 6} y={y(tick) + 4} font-size="12" text-anchor="end">
-          {tick.toFixed(2)}
+          {figure(tick, 2)}
         </text>
       ))}
       {shape !== null && (

@@ -2,6 +2,7 @@ import type { JsonObject } from "@jetwright/records";
 import { useEffect, useState } from "preact/hooks";
 import { useLocation } from "wouter-preact";
 import type { NeedleShape } from "../../engine/answers/drawer/needle-shape.ts";
+import { useFigure } from "../../preferences/use-figure.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { NumberField, typedNumber } from "../../ui/number-field.tsx";
@@ -167,13 +168,14 @@ export function NeedleScreen() {
 
 function Shape({ shape }: { readonly shape: NeedleShape }) {
   const words = useWords().drawer.needleScreen;
+  const figure = useFigure();
   return (
     <>
       <h2>{words.shape}</h2>
-      <p>{words.straight(shape.straightMm.toFixed(3), shape.straightSdMm.toFixed(3))}</p>
+      <p>{words.straight(figure(shape.straightMm, 3), figure(shape.straightSdMm, 3))}</p>
       {shape.tapers.map(({ startMm, startSdMm, degrees }, i) => (
         <p key={startMm}>
-          {words.taper(i + 1, startMm.toFixed(1), startSdMm.toFixed(1), degrees.toFixed(2))}
+          {words.taper(i + 1, figure(startMm, 1), figure(startSdMm, 1), figure(degrees, 2))}
         </p>
       ))}
       {shape.remarks.map((remark) => (

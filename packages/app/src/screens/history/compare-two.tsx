@@ -6,6 +6,7 @@ import { useAnswer } from "../../store/shop.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { dayText } from "../../words/dates.ts";
 import type { Words } from "../../words/en.ts";
+import { figure as figureOf } from "../../words/figures.ts";
 import { useWords } from "../../words/use-words.ts";
 
 interface CompareTwoProps {
@@ -79,7 +80,10 @@ interface ComparedTableProps {
 }
 
 function ComparedTable(given: ComparedTableProps) {
-  const words = useWords().history;
+  const all = useWords();
+  const words = all.history;
+  const [{ language }] = usePreferences();
+  const figure = (percent: number) => figureOf(Math.abs(percent), 1, language);
   const compared = useAnswer("compared", given);
   if (compared === null) return null;
   if (!compared.ok) return <p>{compared.detail}</p>;
@@ -87,7 +91,7 @@ function ComparedTable(given: ComparedTableProps) {
   return (
     <div class="stack" aria-live="polite">
       <p>
-        <b>{overall(at, words)}</b>
+        <b>{overall(at, all, figure)}</b>
       </p>
       <ul>
         {changes.map((change) => (
@@ -105,9 +109,9 @@ function ComparedTable(given: ComparedTableProps) {
         <tbody>
           {at.map(({ opening, percent, by }) => (
             <tr key={opening}>
-              <th scope="row">{opening}</th>
+              <th scope="row">{all.pictures.opening[opening] ?? opening}</th>
               <td class={Math.abs(percent) < HARDLY ? undefined : percent > 0 ? "rich" : "lean"}>
-                {said(percent, words)}
+                {said(percent, words, figure)}
               </td>
               <td>{by === null || Math.abs(percent) < HARDLY ? "" : words.circuits[by]}</td>
             </tr>
@@ -126,9 +130,9 @@ function ComparedTable(given: ComparedTableProps) {
 /** Percent below which nobody could tell. */
 const HARDLY = 0.2;
 
-const figure = (percent: number): string => Math.abs(percent).toFixed(1);
+type Figure = (percent: number) => string;
 
-const said = (percent: number, words: Words["history"]): string =>
+const said = (percent: number, words: Words["history"], figure: Figure): string =>
   Math.abs(percent) < HARDLY
     ? words.same
     : percent > 0
@@ -136,12 +140,13 @@ const said = (percent: number, words: Words["history"]): string =>
       : words.leaner(figure(percent));
 
 /** The comparison in one sentence. */
-function overall(at: readonly ComparedAt[], words: Words["history"]): string {
+function overall(at: readonly ComparedAt[], { history: words, bike }: Words, figure: Figure): string {
+  const where = ({ opening }: ComparedAt) => bike.stretch(opening, opening);
   const most = at.reduce((a, b) => (b.percent > a.percent ? b : a));
   const least = at.reduce((a, b) => (b.percent < a.percent ? b : a));
   const [rich, lean] = [most.percent >= HARDLY, least.percent <= -HARDLY];
-  if (rich && lean) return words.overall.both(most.opening, least.opening);
-  if (rich) return words.overall.richer(most.opening, figure(most.percent));
-  if (lean) return words.overall.leaner(least.opening, figure(least.percent));
+  if (rich && lean) return words.overall.both(where(most), where(least));
+  if (rich) return words.overall.richer(where(most), figure(most.percent));
+  if (lean) return words.overall.leaner(where(least), figure(least.percent));
   return words.alike;
 }

@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import type { ThrottleMarks } from "../../engine/answers/throttle-marks.ts";
+import { useFigure } from "../../preferences/use-figure.ts";
 
 interface LiftPictureProps {
   readonly marks: ThrottleMarks;
@@ -13,6 +14,7 @@ const HEAD = 22;
 
 /** The bore seen from the filter side, to scale, with the lower edge of the slide at each mark. */
 export function LiftPicture({ marks, label, names }: LiftPictureProps) {
+  const figure = useFigure();
   const y = scaleLinear([0, marks.heightMm], [FOOT, HEAD]);
   const middle = 110;
   const half = ((FOOT - HEAD) / marks.heightMm) * (marks.widthMm / 2);
@@ -30,7 +32,7 @@ export function LiftPicture({ marks, label, names }: LiftPictureProps) {
         <g key={opening}>
           <line x1={middle - half - 14} x2={middle + half + 20} y1={y(liftMm)} y2={y(liftMm)} class="edge" />
           <text x={middle + half + 28} y={y(liftMm) + 5} font-size="15">
-            {names[opening] ?? opening}, {liftMm.toFixed(1)} mm
+            {names[opening] ?? opening}, {figure(liftMm, 1)} mm
           </text>
         </g>
       ))}

@@ -1,3 +1,4 @@
+import { useFigure } from "../../preferences/use-figure.ts";
 import { useAnswer } from "../../store/shop.ts";
 import { Cautions } from "../../ui/cautions.tsx";
 import { Screen } from "../../ui/screen.tsx";
@@ -11,7 +12,8 @@ export function Marks({ params }: { readonly params: { readonly bike: string } }
   const { cards: words, report } = useWords();
   const marks = useAnswer("throttleMarks", { bike });
   const names: Readonly<Record<string, string>> = report.at;
-  const mm = (value: number) => value.toFixed(1);
+  const figure = useFigure();
+  const mm = (value: number) => figure(value, 1);
   return (
     <Screen title={words.marksTitle} back={{ to: `/bike/${encodeURIComponent(bike)}`, words: words.back }}>
       <p>{words.marksWhy}</p>

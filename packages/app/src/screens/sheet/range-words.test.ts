@@ -3,7 +3,7 @@ import { sheet as words } from "../../words/en/sheet.ts";
 import { rangeWords } from "./range-words.ts";
 
 const range = { coldest: -8.7, warmest: 35.6, down: 718, up: 1010.3, thinnest: 1.0776, thickest: 1.274 };
-const metric = { temperature: "C", height: "m", pressure: "hPa" } as const;
+const metric = { temperature: "C", height: "m", pressure: "hPa", language: "en" } as const;
 
 describe("how far it may move, in words", () => {
   test("rounds toward the inside, so that the printed edge is never past the true one", () => {
@@ -17,7 +17,12 @@ describe("how far it may move, in words", () => {
   test("in feet and Fahrenheit", () => {
     // -8.7 °C is 16.3 °F, 35.6 °C is 96.1 °F; 182 m is 597 ft, 1910.3 m is 6267 ft (1 ft = 0.3048 m).
     expect(
-      rangeWords(range, 900, { temperature: "F", height: "ft", pressure: "inHg" }, words).slice(0, 2),
+      rangeWords(
+        range,
+        900,
+        { temperature: "F", height: "ft", pressure: "inHg", language: "en" },
+        words,
+      ).slice(0, 2),
     ).toEqual(["At this height: 17 °F to 96 °F", "At this temperature: 600 ft to 6250 ft"]);
   });
 

@@ -2,10 +2,11 @@ import { fromCelsius, fromMetre, toFahrenheit, toFoot } from "@jetwright/core";
 import type { StaysRight } from "../../engine/answers/sheet/stays-right.ts";
 import type { Units } from "../../preferences/units.ts";
 import type { Words } from "../../words/en.ts";
+import { figure, plainFigure } from "../../words/figures.ts";
 
 type SheetWords = Words["sheet"];
 
-const minus = (x: number): string => String(x).replace("-", "−");
+const minus = (x: number): string => plainFigure(x, "en", 0);
 
 /** A temperature rounded toward the inside of its range, so that the printed one is never past the edge. */
 function inward(celsius: number, way: "up" | "down", { temperature }: Units): string {
@@ -51,6 +52,6 @@ export function rangeWords(
       warmest === null ? words.anyWarm : inward(warmest, "down", units),
     ),
     words.sameTemperature(lowest, highest),
-    words.densities(range.thinnest.toFixed(2), range.thickest.toFixed(2)),
+    words.densities(figure(range.thinnest, 2, units.language), figure(range.thickest, 2, units.language)),
   ];
 }

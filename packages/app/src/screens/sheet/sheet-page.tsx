@@ -2,6 +2,7 @@ import type { Sheet } from "../../engine/answers/sheet/sheet.ts";
 import { pressureText, temperatureText } from "../../preferences/units.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { dayText } from "../../words/dates.ts";
+import { figure, plainFigure } from "../../words/figures.ts";
 import { useWords } from "../../words/use-words.ts";
 import { ChartTable } from "./chart-table.tsx";
 import { QrCode } from "./qr-code.tsx";
@@ -19,6 +20,7 @@ export function SheetPage({ sheet, address }: SheetPageProps) {
   const words = all.sheet;
   const [preferences] = usePreferences();
   const { language } = preferences;
+  const mm = (size: number) => plainFigure(size, language);
   const { engine, carburetor, use } = sheet.description;
   const bore = carburetor?.bore;
   return (
@@ -31,7 +33,9 @@ export function SheetPage({ sheet, address }: SheetPageProps) {
             engine?.displacementCc !== undefined && all.home.cc(engine.displacementCc),
             bore &&
               words.body(
-                bore.shape === "round" ? `${bore.diameterMm} mm` : `${bore.widthMm} × ${bore.heightMm} mm`,
+                bore.shape === "round"
+                  ? `${mm(bore.diameterMm)} mm`
+                  : `${mm(bore.widthMm)} × ${mm(bore.heightMm)} mm`,
               ),
             use,
           ]
@@ -73,7 +77,7 @@ export function SheetPage({ sheet, address }: SheetPageProps) {
               pressureText(sheet.air.hectopascal, preferences),
             )}
           </b>
-          , {words.density(sheet.air.density.toFixed(2))}
+          , {words.density(figure(sheet.air.density, 2, language))}
           {sheet.air.place === null ? "" : `, ${sheet.air.place}`}
         </p>
         <p>{sheet.fuel === null ? words.fuelNotKnown : words.fuel(sheet.fuel)}</p>

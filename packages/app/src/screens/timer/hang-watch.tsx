@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
+import { useFigure } from "../../preferences/use-figure.ts";
 import { useWords } from "../../words/use-words.ts";
-import { type HangWatch as HangWatchOf, middleTry, tenthsText } from "./timers.ts";
+import { type HangWatch as HangWatchOf, middleTry } from "./timers.ts";
 import { useElapsed } from "./use-ticks.ts";
 import { useWakeLock } from "./wake-lock.ts";
 
@@ -14,6 +15,8 @@ interface HangWatchProps {
 /** A stop-watch with one large key: a tap on letting go, a tap when it is back at idle. */
 export function HangWatch({ timer, tries, onTries }: HangWatchProps) {
   const words = useWords().cards;
+  const figure = useFigure();
+  const tenths = (milliseconds: number) => figure(milliseconds / 1000, 1);
   const [start, setStart] = useState<number | null>(null);
   const elapsed = useElapsed(start);
   useWakeLock(start !== null);
@@ -30,17 +33,17 @@ export function HangWatch({ timer, tries, onTries }: HangWatchProps) {
     <section class="timer">
       <span class="small">{words.timers[timer.words]}</span>
       <button type="button" class={start === null ? "button watch" : "button main watch"} onClick={tap}>
-        <span class="timer-figures">{tenthsText(elapsed)}</span>
+        <span class="timer-figures">{tenths(elapsed)}</span>
         <span>{start === null ? words.letGo : words.atIdle}</span>
       </button>
       {middle !== null && (
         <div class="row tries">
           <span>
             <span class="small quiet">
-              {words.tries}: {tries.map((ms) => words.seconds(tenthsText(ms))).join(" · ")}
+              {words.tries}: {tries.map((ms) => words.seconds(tenths(ms))).join(" · ")}
             </span>
             <span class="middle">
-              {words.middle}: {words.seconds(tenthsText(middle))}
+              {words.middle}: {words.seconds(tenths(middle))}
             </span>
           </span>
           <button type="button" class="button plain drop" onClick={() => onTries(tries.slice(0, -1))}>

@@ -2,7 +2,7 @@ import { checkById, TESTS, testById } from "@jetwright/core";
 import { english } from "@jetwright/core/words/en";
 import { describe, expect, test } from "vitest";
 import { cards } from "../../words/en/cards.ts";
-import { checkTimers, clockText, middleTry, tenthsText, testTimers } from "./timers.ts";
+import { checkTimers, clockText, middleTry, testTimers } from "./timers.ts";
 
 describe("timers", () => {
   test("no test that is ridden has one, and those that count seconds standing do", () => {
@@ -51,7 +51,6 @@ test("a clock shows the second that is running", () => {
   expect(clockText(1)).toBe("0:01");
   expect(clockText(0)).toBe("0:00");
   expect(clockText(-50)).toBe("0:00");
-  expect(tenthsText(2349)).toBe("2.3");
 });
 
 test("the middle try is one of the tries", () => {

@@ -50,9 +50,6 @@ export function clockText(milliseconds: number): string {
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 }
 
-/** Tenths of a second, the decimal mark as the person writes it. */
-export const tenthsText = (milliseconds: number): string => (milliseconds / 1000).toFixed(1);
-
 /** The try in the middle: one odd try moves it little. Of an even number the longer of the two; null of none. */
 export const middleTry = (tries: readonly number[]): number | null =>
   [...tries].sort((a, b) => a - b)[Math.floor(tries.length / 2)] ?? null;

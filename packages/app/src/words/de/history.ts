@@ -33,9 +33,9 @@ export const history: Words["history"] = {
   same: "gleich",
   alike: "Beide laufen bei jeder Gasstellung gleich.",
   overall: {
-    richer: (where, percent) => `Die zweite läuft fetter, am meisten bei ${where}: ${percent} %.`,
-    leaner: (where, percent) => `Die zweite läuft magerer, am meisten bei ${where}: ${percent} %.`,
-    both: (rich, lean) => `Die zweite läuft fetter bei ${rich} und magerer bei ${lean}.`,
+    richer: (where, percent) => `Die zweite läuft fetter, am meisten ${where}: ${percent} %.`,
+    leaner: (where, percent) => `Die zweite läuft magerer, am meisten ${where}: ${percent} %.`,
+    both: (rich, lean) => `Die zweite läuft ${rich} fetter und ${lean} magerer.`,
   },
   circuits: {
     pilot: "Leerlaufdüse",

@@ -31,9 +31,9 @@ export const history = {
   same: "the same",
   alike: "These two run the same at every opening.",
   overall: {
-    richer: (where: string, percent: string) => `The second runs richer, most at ${where}: ${percent} %.`,
-    leaner: (where: string, percent: string) => `The second runs leaner, most at ${where}: ${percent} %.`,
-    both: (rich: string, lean: string) => `The second runs richer at ${rich} and leaner at ${lean}.`,
+    richer: (where: string, percent: string) => `The second runs richer, most ${where}: ${percent} %.`,
+    leaner: (where: string, percent: string) => `The second runs leaner, most ${where}: ${percent} %.`,
+    both: (rich: string, lean: string) => `The second runs richer ${rich} and leaner ${lean}.`,
   },
   circuits: {
     pilot: "pilot jet",

@@ -52,7 +52,7 @@ export const pictures = {
     needleJet: (millimetres: string) => `needle jet ${millimetres}`,
     main: (number: number | null) => (number === null ? "main jet" : `main ${number}`),
     pilot: (number: number | null) => (number === null ? "pilot" : `pilot ${number}`),
-    screw: (kind: "air" | "fuel", turns: string) => `${kind} screw ${turns}`,
+    screw: (kind: "air" | "fuel", turns: string) => `${kind === "air" ? "air" : "fuel"} screw ${turns}`,
     open: "Open the throttle",
     leads: (part: Governor) =>
       ({

@@ -33,9 +33,9 @@ export const history: Words["history"] = {
   same: "igual",
   alike: "Las dos van igual con cualquier apertura.",
   overall: {
-    richer: (where, percent) => `La segunda va más rica, sobre todo a ${where}: ${percent} %.`,
-    leaner: (where, percent) => `La segunda va más pobre, sobre todo a ${where}: ${percent} %.`,
-    both: (rich, lean) => `La segunda va más rica a ${rich} y más pobre a ${lean}.`,
+    richer: (where, percent) => `La segunda va más rica, sobre todo ${where}: ${percent} %.`,
+    leaner: (where, percent) => `La segunda va más pobre, sobre todo ${where}: ${percent} %.`,
+    both: (rich, lean) => `La segunda va más rica ${rich} y más pobre ${lean}.`,
   },
   circuits: {
     pilot: "chiclé de baja",
