@@ -3,7 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 
 interface FoldProps {
   readonly title: string;
-  /** What leaving it empty costs. */
+  /** What leaving it empty costs, said while it is shut too. */
   readonly cost: string;
   /** Something stands in it, or is wrong in it: it opens by itself, and never closes by itself. */
   readonly open: boolean;
@@ -18,11 +18,13 @@ export function Fold({ title, cost, open, children }: FoldProps) {
   }, [open]);
   return (
     <details open={shown} onToggle={(event) => setShown(event.currentTarget.open)}>
-      <summary>{title}</summary>
-      <div class="stack folded">
-        {cost !== "" && <p class="quiet small">{cost}</p>}
-        {children}
-      </div>
+      <summary>
+        <span>
+          {title}
+          {cost !== "" && <span class="cost small quiet">{cost}</span>}
+        </span>
+      </summary>
+      <div class="stack folded">{children}</div>
     </details>
   );
 }

@@ -130,7 +130,7 @@ export function NewBike() {
         onChoose={(strokes) => set({ strokes })}
       />
       {faults.strokes && <p class="warn">{faults.strokes}</p>}
-      {number("displacement", own.displacement, "cc")}
+      {number("displacement", own.displacement, "cc", own.displacementHint)}
       {number("bore", own.bore, "mm", own.boreHint)}
       {number("pilot", own.pilot, undefined, own.jetHint)}
       {number("main", own.main, undefined, own.jetHint)}

@@ -7,6 +7,8 @@ export const newBike = {
   two: "Two-stroke",
   four: "Four-stroke",
   displacement: "Displacement",
+  displacementHint:
+    "If you do not know it, the bore below is enough. With neither, a bore of 34 mm is taken.",
   bore: "Carburetor bore",
   boreHint:
     "At the engine side, inside. If you do not know it, the usual one for such an engine stands in, 15 % either way.",
