@@ -12,6 +12,7 @@ import { home } from "./de/home.ts";
 import { newBike } from "./de/new-bike.ts";
 import { pictures } from "./de/pictures.ts";
 import { report } from "./de/report.ts";
+import { right } from "./de/right.ts";
 import { settings } from "./de/settings.ts";
 import { sheet } from "./de/sheet.ts";
 import { start } from "./de/start.ts";
@@ -30,6 +31,7 @@ export const de: Words = {
   settings,
   step,
   report,
+  right,
   home,
   pictures,
   ask,

@@ -13,6 +13,7 @@ import { home } from "./es/home.ts";
 import { newBike } from "./es/new-bike.ts";
 import { pictures } from "./es/pictures.ts";
 import { report } from "./es/report.ts";
+import { right } from "./es/right.ts";
 import { settings } from "./es/settings.ts";
 import { sheet } from "./es/sheet.ts";
 import { start } from "./es/start.ts";
@@ -30,6 +31,7 @@ export const es: Words = {
   settings,
   step,
   report,
+  right,
   home,
   pictures,
   ask,

@@ -10,6 +10,8 @@ export const newBike: Words["newBike"] = {
   two: "Zweitakter",
   four: "Viertakter",
   displacement: "Hubraum",
+  displacementHint:
+    "Wenn du ihn nicht weißt, genügt der Vergaserdurchlass darunter. Ohne beides wird mit 34 mm gerechnet.",
   bore: "Vergaserdurchlass",
   boreHint:
     "Auf der Motorseite, innen. Wenn du ihn nicht weißt, gilt der übliche für einen solchen Motor, 15 % nach beiden Seiten.",

@@ -10,6 +10,8 @@ export const newBike: Words["newBike"] = {
   two: "Dos tiempos",
   four: "Cuatro tiempos",
   displacement: "Cilindrada",
+  displacementHint:
+    "Si no la sabes, basta el diámetro de abajo. Sin ninguno de los dos, se calcula con 34 mm.",
   bore: "Diámetro del carburador",
   boreHint:
     "Del lado del motor, por dentro. Si no lo sabes, se toma el usual de un motor así, con un 15 % de margen a cada lado.",
