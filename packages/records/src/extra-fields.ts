@@ -1,40 +1,49 @@
+import type * as z from "zod/mini";
 import { didYouMean } from "./closest-words.ts";
 import { isJsonObject } from "./json.ts";
-import type { JsonSchema } from "./json-schemas.ts";
 import { type Flaw, flaw, joinPath } from "./problem.ts";
 
-const list = (value: unknown): readonly JsonSchema[] => (Array.isArray(value) ? value : []);
+type Schema = z.core.$ZodTypes;
+type Fields = Readonly<Record<string, unknown>>;
 
-/** Does a branch with constant fields (a discriminator) fit this object? */
-function fits(branch: JsonSchema, value: object): boolean {
-  if (!isJsonObject(branch.properties)) return false;
-  return Object.entries(branch.properties).every(([name, field]) => {
-    if (!isJsonObject(field) || !("const" in field)) return true;
-    return (value as Record<string, unknown>)[name] === field.const;
-  });
+/** A schema without what is wrapped around it: that it may be left out. */
+function bare(schema: unknown): Schema {
+  const { def } = (schema as Schema)._zod;
+  return def.type === "optional" ? bare(def.innerType) : (schema as Schema);
 }
 
+/** Does an object with constant fields (a discriminator) fit this value? */
+const fits = (shape: Fields, value: Fields): boolean =>
+  Object.entries(shape).every(([name, field]) => {
+    const { def } = bare(field)._zod;
+    return def.type !== "literal" || (def.values as readonly unknown[]).includes(value[name]);
+  });
+
 /** The fields a schema names for this object; null when it names none, as for a record of any names. */
-function knownFields(schema: JsonSchema, value: object): Record<string, JsonSchema> | null {
-  const own = schema.properties as Record<string, JsonSchema> | undefined;
-  if (schema.anyOf === undefined && schema.oneOf === undefined) return own ?? null;
-  const branches = [...list(schema.anyOf), ...list(schema.oneOf)].filter((branch) => fits(branch, value));
-  if (branches.length === 0) return own ?? null;
-  return Object.assign({}, own, ...branches.map((branch) => branch.properties));
+function knownFields(schema: Schema, value: Fields): Fields | null {
+  const { def } = schema._zod;
+  if (def.type === "object") return def.shape;
+  if (def.type !== "union") return null;
+  const branches = def.options.flatMap((option) => {
+    const { def: branch } = bare(option)._zod;
+    return branch.type === "object" && fits(branch.shape, value) ? [branch.shape] : [];
+  });
+  return branches.length === 0 ? null : Object.assign({}, ...branches);
 }
 
 /**
  * Fields that a schema does not name, each with its path: kept in the record, but worth a word, as they may be
  * a slip of the pen or come from a newer version.
  */
-export function extraFields(schema: JsonSchema, value: unknown, path: string): Flaw[] {
+export function extraFields(schema: unknown, value: unknown, path: string): Flaw[] {
+  const inner = bare(schema);
   if (Array.isArray(value)) {
-    if (!isJsonObject(schema.items)) return [];
-    const items = schema.items as JsonSchema;
-    return value.flatMap((one, i) => extraFields(items, one, joinPath(path, [i])));
+    const { def } = inner._zod;
+    if (def.type !== "array") return [];
+    return value.flatMap((one, i) => extraFields(def.element, one, joinPath(path, [i])));
   }
   if (!isJsonObject(value)) return [];
-  const known = knownFields(schema, value);
+  const known = knownFields(inner, value);
   if (known === null) return [];
   const found: Flaw[] = [];
   for (const [name, field] of Object.entries(value)) {

@@ -6,17 +6,9 @@ import { SAFE_ID } from "./kinds/shapes.ts";
 /** A JSON Schema, draft 2020-12. */
 export type JsonSchema = { readonly [key: string]: unknown };
 
-const bodies = new Map<AnyKind, JsonSchema>();
-
-/** The schema of a kind's body alone. Made once a kind, as it is asked for at every line of a log. */
-export function bodySchema(kind: AnyKind): JsonSchema {
-  let schema = bodies.get(kind);
-  if (schema === undefined) {
-    schema = z.toJSONSchema(kind.body, { target: "draft-2020-12" }) as JsonSchema;
-    bodies.set(kind, schema);
-  }
-  return schema;
-}
+/** The schema of a kind's body alone. */
+export const bodySchema = (kind: AnyKind): JsonSchema =>
+  z.toJSONSchema(kind.body, { target: "draft-2020-12" }) as JsonSchema;
 
 /** The schema of a whole record of a kind, as one line of a log carries it. */
 export function recordSchema(kind: AnyKind): JsonSchema {

@@ -3,7 +3,6 @@ import type { Entry, Envelope, KeptEntry, UsedEntry } from "./entry.ts";
 import { extraFields } from "./extra-fields.ts";
 import { parseInstant } from "./instant.ts";
 import { isJsonObject, type JsonObject } from "./json.ts";
-import { bodySchema } from "./json-schemas.ts";
 import type { AnyKind } from "./kind.ts";
 import { SAFE_ID } from "./kinds/shapes.ts";
 import { type Flaw, flaw } from "./problem.ts";
@@ -156,7 +155,7 @@ export function readRecord(value: unknown, line: number | null, knowing: Knowled
     flaws.push(...zodFlaws(parsed.error.issues, body, "body"));
     return keep("faulty");
   }
-  notes.push(...extraFields(bodySchema(kind), body, "body"));
+  notes.push(...extraFields(kind.body, body, "body"));
   const settled = kind.settle?.(body, knowing.words) ?? { body, flaws: [] };
   flaws.push(...settled.flaws);
   if (settled.body === null) return keep("faulty");
