@@ -3,14 +3,12 @@ import { adviceFor } from "./advice.ts";
 import { bikeView } from "./bike.ts";
 import { bikeList } from "./bikes.ts";
 import { cautionsSaid } from "./cautions.ts";
-import { checkCard } from "./check-card.ts";
 import { copyState } from "./copy/copy-state.ts";
 import { fittedOn } from "./fitted.ts";
 import { foresee } from "./foresee.ts";
 import { governsFor } from "./governs.ts";
 import { rideForm } from "./ride-form.ts";
 import { standingOf } from "./standing.ts";
-import { testCard } from "./test-card.ts";
 
 /** A question whose code comes with the first asking: it is not on the way from a bike to its next step. */
 const later =
@@ -31,8 +29,8 @@ export const ANSWERS = {
   foresee,
   rideForm,
   cautions: cautionsSaid,
-  checkCard,
-  testCard,
+  checkCard: later(() => import("./check-card.ts").then((m) => m.checkCard)),
+  testCard: later(() => import("./test-card.ts").then((m) => m.testCard)),
   throttleMarks: later(() => import("./throttle-marks.ts").then((m) => m.throttleMarks)),
   fuelFlow: later(() => import("./fuel-flow.ts").then((m) => m.fuelFlow)),
   airPreview: later(() => import("./air/air-preview.ts").then((m) => m.airPreview)),

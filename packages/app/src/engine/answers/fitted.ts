@@ -1,7 +1,7 @@
 import { accept, type HowKnown, type Outcome, type SetupPart, turnsText } from "@jetwright/core";
 import { bikeCase, type FITTED_PARTS, type FittedPart, type FittedParts } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
-import { sheetParts } from "./sheet/sheet.ts";
+import { partRows } from "./part-rows.ts";
 
 export interface FittedRow {
   readonly part: FittedPart;
@@ -48,7 +48,7 @@ export function fittedOn({ shop }: EngineState, { bike }: { readonly bike: strin
   if (!made.ok) return made;
   const story = shop.bikes.get(bike)!;
   const { setup } = story.now;
-  const said = new Map(sheetParts(made.value.now.setup).map((row) => [row.part, row]));
+  const said = new Map(partRows(made.value.now.setup).map((row) => [row.part, row]));
   const screw = story.description?.carburetor?.screw ?? "unknown";
   const needle = setup.parts.needle;
   return accept({

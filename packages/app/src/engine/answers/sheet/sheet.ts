@@ -1,38 +1,22 @@
 import {
-  cutawayText,
-  type HowKnown,
-  jetText,
-  type Known,
-  needleJetText,
-  needleText,
   nextStep,
   type Outcome,
-  SETUP_ORDER,
   type Setup,
-  type SetupPart,
   SIGN_SECTIONS,
   type SignId,
   type Situation,
   type Step,
   toCelsius,
   toHectopascal,
-  toMillimetre,
-  turnsText,
 } from "@jetwright/core";
 import { bikeCase, type Description, shopDrawer, situationOfRecord } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
 import { carried } from "../carried/carried.ts";
+import { type PartRow, partRows } from "../part-rows.ts";
 import { fuelWords } from "../story/sentence.ts";
 import { storyWords } from "../story/story-words.ts";
 import { type ChartUnits, type SmallChart, smallChart } from "./small-chart.ts";
 import { type StaysRight, staysRight } from "./stays-right.ts";
-
-export interface SheetPart {
-  readonly part: SetupPart;
-  /** What is fitted, without its name; null when nobody knows. */
-  readonly value: string | null;
-  readonly how: HowKnown;
-}
 
 export interface SheetAir {
   readonly celsius: number;
@@ -50,7 +34,7 @@ export interface Sheet {
   readonly name: string;
   readonly description: Description;
   readonly screw: Setup["body"]["screwKind"];
-  readonly parts: readonly SheetPart[];
+  readonly parts: readonly PartRow[];
   readonly fittedAt: number | null;
   readonly air: SheetAir;
   /** Null when nobody noted the fuel. */
@@ -94,7 +78,7 @@ export function sheetOf(
       name: description.name ?? bike,
       description,
       screw: base.setup.body.screwKind,
-      parts: sheetParts(story.value.now.setup),
+      parts: partRows(story.value.now.setup),
       fittedAt: Number.isFinite(told.now.setup.at) ? told.now.setup.at : null,
       air: {
         celsius: toCelsius(base.air.temperature),
@@ -132,39 +116,3 @@ const STOPS: readonly SignId[] = SIGN_SECTIONS.filter(({ id }) => id !== "parts-
   .flatMap(({ signs }) => signs)
   .filter(({ stop }) => stop)
   .map(({ id }) => id);
-
-/** Every part of a setup as a row: its value without its name, and how it is known. */
-export const sheetParts = (setup: Setup): readonly SheetPart[] =>
-  SETUP_ORDER.map((part) => {
-    const fitted: Known<unknown> = setup[part];
-    return { part, value: fitted.part === null ? null : partValue(setup, part), how: fitted.how };
-  });
-
-const turnsOut = (turns: number): string =>
-  `${turnsText(turns)} ${turns > 0 && turns <= 1 ? "turn" : "turns"} out`;
-
-function partValue(setup: Setup, part: SetupPart): string {
-  switch (part) {
-    case "main":
-    case "pilot":
-    case "mainAirJet":
-    case "pilotAirJet":
-      return jetText(setup[part].part!);
-    case "needle":
-      return needleText(setup.needle.part!).replace(/^needle /, "");
-    case "clip": {
-      const grooves = setup.needle.part?.grooves;
-      const groove = setup.clip.part!;
-      const shim = Number.isInteger(groove) ? "" : " + half-step shim";
-      return `${Math.floor(groove)}${grooves === undefined ? "" : ` of ${grooves}`} from the top${shim}`;
-    }
-    case "needleJet":
-      return needleJetText(setup.needleJet.part!).replace(/^needle jet /, "");
-    case "cutaway":
-      return cutawayText(setup.cutaway.part!).replace(/^slide with /, "");
-    case "screw":
-      return turnsOut(setup.screw.part!.turnsOut);
-    case "fuelLift":
-      return `${toMillimetre(setup.fuelLift.part!).toFixed(1)} mm below the needle jet's top`;
-  }
-}
