@@ -6,13 +6,12 @@ import { ROOT } from "./run-step.ts";
 
 /**
  * Builds the app and holds the script of a first visit, gzip: what the page itself loads before it can draw, and that
- * with the worker which reckons beside it. Fonts apart; screens loaded when asked for are listed, not counted. The aim
- * for both together is 150 kB; the limit keeps it from growing until that is reached.
+ * with the worker which reckons beside it and the English it speaks. Fonts apart; screens loaded when asked for are
+ * listed, not counted.
  */
 
 const PAGE_LIMIT_KB = 50;
-const LIMIT_KB = 155;
-const AIM_KB = 150;
+const LIMIT_KB = 150;
 
 await build({
   root: join(ROOT, "packages/app"),
@@ -36,8 +35,8 @@ function withImports(name: string, found = new Set<string>()): Set<string> {
   return found;
 }
 
-// The page names its own scripts; those name the worker.
-const entries = scripts.filter((name) => page.includes(name) || name.startsWith("worker"));
+// The page names its own scripts; those name the worker, which asks for the words of one language as it starts.
+const entries = scripts.filter((name) => page.includes(name) || /^(worker|en)-/.test(name));
 const early = new Set(entries.flatMap((name) => [...withImports(name)]));
 const sizes = scripts
   .map((name) => ({
@@ -60,6 +59,6 @@ for (const { name, kilobytes, first: atOnce } of sizes) {
 const fits = own > 0 && own <= PAGE_LIMIT_KB && first <= LIMIT_KB;
 console.log(`the page's own script ${own.toFixed(1)} kB gzip, limit ${PAGE_LIMIT_KB}`);
 console.log(
-  `${fits ? "fine" : "FAIL"}  first load with the worker ${first.toFixed(1)} kB gzip, limit ${LIMIT_KB}, aim ${AIM_KB}`,
+  `${fits ? "fine" : "FAIL"}  first load with the worker ${first.toFixed(1)} kB gzip, limit ${LIMIT_KB}`,
 );
 process.exitCode = fits ? 0 : 1;
