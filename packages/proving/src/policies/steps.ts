@@ -1,0 +1,36 @@
+import { checkById } from "@jetwright/core";
+import type { Parts } from "../truth/bike.ts";
+import { stepped } from "../truth/sizes.ts";
+import type { World } from "../world/world.ts";
+import type { Complaint } from "./symptoms.ts";
+
+/** One step with the part that a chart names for a stretch, toward more fuel (+1) or less (−1). */
+export function chartStep(world: World, stretch: Complaint["stretch"], way: 1 | -1): Partial<Parts> {
+  const { body, needle } = world.drawn.bike;
+  const { numbering } = body;
+  const { main, pilot, groove, turns } = world.written;
+  switch (stretch) {
+    case "idle":
+    case "closing": {
+      const out = (turns ?? 1.5) + (body.screw === "air" ? -way : way) * 0.5;
+      if (out >= 0.75 && out <= 2.75) return { turns: out };
+      return { pilot: stepped("pilot", numbering, pilot ?? world.parts.pilot, way), turns: 1.5 };
+    }
+    case "snap":
+      return { pilot: stepped("pilot", numbering, pilot ?? world.parts.pilot, way) };
+    case "light":
+    case "middle": {
+      const to = (groove ?? world.parts.groove) + way;
+      return to >= 1 && to <= needle.grooves ? { groove: to } : { pilot: stepped("pilot", numbering, pilot ?? world.parts.pilot, way) };
+    }
+    case "top":
+      return { main: stepped("main", numbering, main ?? world.parts.main, way) };
+  }
+}
+
+/** Makes a look, and mends what it finds. */
+export function lookAndMend(world: World, check: string): boolean {
+  const { found, fault } = world.check(check, checkById(check)!.minutes);
+  if (found === "faulty") world.mend(fault!);
+  return found === "faulty";
+}
