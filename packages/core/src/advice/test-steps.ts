@@ -68,10 +68,11 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
     const rival = best.get(each.test.id);
     if (rival === undefined || each.value.gain > rival.value.gain) best.set(each.test.id, each);
   }
+  const worth = ({ test, value }: (typeof valued)[number]): number => value.gain / test.minutes;
   return [...best.values()]
-    .map(({ test, opening, value }) => testStep(weighing, test, opening, value))
-    .sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1))
-    .slice(0, MOST);
+    .sort((a, b) => worth(b) - worth(a) || (a.test.id < b.test.id ? -1 : 1))
+    .slice(0, MOST)
+    .map(({ test, opening, value }) => testStep(weighing, test, opening, value));
 }
 
 function outcomesOf(test: Test, opening: Opening | null): readonly PossibleOutcome[] {

@@ -7,9 +7,19 @@ import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, LEAN_LIMIT, TOP } from "./loss.ts
 /** How 3/4 to full throttle may be used with a setup, from the chance that it is leaner than the limit there. Rule A3. */
 export type TopThrottle = "free" | "seconds only" | "stay below 3/4";
 
+/** Every step of one piece of advice asks it of the same setup: worked out once. */
+const worked = new WeakMap<Belief, WeakMap<Shift, number>>();
+
 /** The largest chance, from 3/4 to full, of being leaner than the limit. */
-export const leanChanceAtTop = (belief: Belief, shift: Shift): number =>
-  Math.max(...TOP.map((opening) => chanceBelow(belief, shift, opening, LEAN_LIMIT)));
+export function leanChanceAtTop(belief: Belief, shift: Shift): number {
+  const known = worked.get(belief) ?? new WeakMap<Shift, number>();
+  worked.set(belief, known);
+  const before = known.get(shift);
+  if (before !== undefined) return before;
+  const chance = Math.max(...TOP.map((opening) => chanceBelow(belief, shift, opening, LEAN_LIMIT)));
+  known.set(shift, chance);
+  return chance;
+}
 
 export function topThrottle(belief: Belief, shift: Shift): TopThrottle {
   const chance = leanChanceAtTop(belief, shift);

@@ -28,12 +28,15 @@ const DEEPEST_DIP = 0.75;
  */
 export function twoSidedOpenings(belief: Belief): readonly TwoSided[] {
   const found: TwoSided[] = [];
+  const densities = new Map<number, Float64Array>();
   for (const opening of SPOKEN_OPENINGS) {
     const index = OPENINGS.indexOf(opening);
     let clearest: TwoSided | null = null;
     belief.sites.forEach((site, i) => {
       if (site.along[index]! < 0.3) return;
-      const sides = peaksOf(opening, densityAlong(belief, i));
+      const density = densities.get(i) ?? densityAlong(belief, i);
+      densities.set(i, density);
+      const sides = peaksOf(opening, density);
       if (sides !== null && (clearest === null || evenness(sides) > evenness(clearest))) clearest = sides;
     });
     if (clearest !== null) found.push(clearest);
@@ -47,8 +50,17 @@ const evenness = (sides: TwoSided): number => Math.min(sides.rich, 1 - sides.ric
 function densityAlong(belief: Belief, index: number): Float64Array {
   const site = belief.sites[index]!;
   const density = new Float64Array(POINTS);
+  // Most faults leave a site's likelihood as it is: the same values over and over.
+  const values = new Map<Factor, Float64Array>();
   for (const part of belief.parts) {
-    if (part.probability > 1e-4) addPart(density, part, index, site.along, factorUnder(site, part.fault));
+    if (!(part.probability > 1e-4)) continue;
+    const factor = factorUnder(site, part.fault);
+    let known = values.get(factor);
+    if (known === undefined) {
+      known = Float64Array.from({ length: POINTS }, (_, k) => factorValue(factor, gridPoint(k)));
+      values.set(factor, known);
+    }
+    addPart(density, part, index, site.along, known);
   }
   return density;
 }
@@ -58,7 +70,7 @@ function addPart(
   part: BeliefPart,
   index: number,
   along: Float64Array,
-  factor: Factor,
+  likelihood: Float64Array,
 ): void {
   const around = surroundingsOf(part, index, along);
   if (around === null) return;
@@ -67,7 +79,7 @@ function addPart(
   for (let k = 0; k < POINTS; k++) {
     const s = gridPoint(k);
     values[k] =
-      exp((-0.5 * (s - around.mean) * (s - around.mean)) / around.variance) * factorValue(factor, s);
+      exp((-0.5 * (s - around.mean) * (s - around.mean)) / around.variance) * likelihood[k]!;
     total += values[k]!;
   }
   if (!(total > 0)) return;
