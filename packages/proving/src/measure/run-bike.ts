@@ -1,4 +1,4 @@
-import { newNotes, type Notes } from "../policies/notes.ts";
+import { type Notes, newNotes } from "../policies/notes.ts";
 import { MOST_RIDES, type Policy } from "../policies/policy.ts";
 import { drawBike } from "../truth/draw-bike.ts";
 import { LEAN_RIDE } from "../world/limits.ts";
@@ -46,7 +46,8 @@ export function runBike(seed: string, policy: Policy, kind?: Rider["kind"]): Out
   while (stay > 0 && clean[stay - 1]) stay--;
   const advised = world.rides.slice(1);
   const tops = advised.flatMap(({ leanestTop }) => (leanestTop === null ? [] : [leanestTop]));
-  const toMinutes = (rides: number): number => Math.round((world.minutes * rides) / Math.max(1, world.rides.length));
+  const toMinutes = (rides: number): number =>
+    Math.round((world.minutes * rides) / Math.max(1, world.rides.length));
   const reached = first < 0 || first > MOST_RIDES || world.engineLost ? null : first;
   return {
     seed,

@@ -5,4 +5,11 @@ import { ours } from "./ours.ts";
 import type { Policy } from "./policy.ts";
 import { symptomChart } from "./symptom-chart.ts";
 
-export const POLICIES: readonly Policy[] = [ours(false), ours(true), symptomChart, carefulTuner, bayesianOptimiser, oracle];
+export const POLICIES: readonly Policy[] = [
+  ours(false),
+  ours(true),
+  symptomChart,
+  carefulTuner,
+  bayesianOptimiser,
+  oracle,
+];

@@ -1,6 +1,6 @@
 import type { Parts } from "../truth/bike.ts";
 import { stepped } from "../truth/sizes.ts";
-import type { Report } from "../world/report-of.ts";
+import { type Report, ride } from "../world/report-of.ts";
 import { STRETCHES } from "../world/stretches.ts";
 import type { World } from "../world/world.ts";
 import { GaussianProcess } from "./gaussian-process.ts";
@@ -20,7 +20,7 @@ export const bayesianOptimiser: Policy = {
     const start = world.written;
     const origin: Point = [0, start.groove!, 0, start.turns!];
     const process = new GaussianProcess([3, 1.3, 1.8, 0.9], 1.6, 0.7);
-    const score = scoreOf(world.ride("free"), world.drawn.bike.engine.strokes);
+    const score = scoreOf(ride(world, "free"), world.drawn.bike.engine.strokes);
     process.add(origin, score);
     const tried: { point: Point; score: number }[] = [{ point: origin, score }];
     let content = score === 0 ? 1 : 0;
@@ -30,7 +30,7 @@ export const bayesianOptimiser: Policy = {
       // No complaint: once more on the same, to be sure.
       const next = last.score === 0 ? last.point : propose(world, process, best, needle.grooves);
       world.fit(partsAt(world, start as Parts, next));
-      const told = scoreOf(world.ride("free"), world.drawn.bike.engine.strokes);
+      const told = scoreOf(ride(world, "free"), world.drawn.bike.engine.strokes);
       process.add(next, told);
       tried.push({ point: next, score: told });
       content = told === 0 ? content + 1 : 0;
@@ -38,17 +38,33 @@ export const bayesianOptimiser: Policy = {
   },
 };
 
-function propose(world: World, process: GaussianProcess, best: { readonly point: Point; readonly score: number }, grooves: number): Point {
+function propose(
+  world: World,
+  process: GaussianProcess,
+  best: { readonly point: Point; readonly score: number },
+  grooves: number,
+): Point {
   const chance = world.chance("optimiser");
   let chosen: Point = best.point;
   let most = -Infinity;
   for (let i = 0; i < 400; i++) {
     const near = i < 200;
     const [main, groove, pilot, turns] = best.point;
-    const pick = (from: number, reach: number, step: number): number => from + step * Math.round((chance.between(-reach, reach)) / step);
+    const pick = (from: number, reach: number, step: number): number =>
+      from + step * Math.round(chance.between(-reach, reach) / step);
     const point: Point = near
-      ? [clamp(pick(main, 2, 1), -5, 5), clamp(pick(groove, 1, 1), 1, grooves), clamp(pick(pilot, 1.4, 1), -3, 3), clamp(pick(turns, 0.75, 0.25), 0.5, 3)]
-      : [pick(0, 5, 1), clamp(pick((1 + grooves) / 2, 2, 1), 1, grooves), pick(0, 3, 1), clamp(pick(1.75, 1.25, 0.25), 0.5, 3)];
+      ? [
+          clamp(pick(main, 2, 1), -5, 5),
+          clamp(pick(groove, 1, 1), 1, grooves),
+          clamp(pick(pilot, 1.4, 1), -3, 3),
+          clamp(pick(turns, 0.75, 0.25), 0.5, 3),
+        ]
+      : [
+          pick(0, 5, 1),
+          clamp(pick((1 + grooves) / 2, 2, 1), 1, grooves),
+          pick(0, 3, 1),
+          clamp(pick(1.75, 1.25, 0.25), 0.5, 3),
+        ];
     const gain = process.improvement(point, best.score);
     if (gain > most) {
       most = gain;
@@ -62,7 +78,12 @@ const clamp = (value: number, least: number, most: number): number => Math.max(l
 
 function partsAt(world: World, start: Parts, [main, groove, pilot, turns]: Point): Partial<Parts> {
   const { numbering } = world.drawn.bike.body;
-  return { main: stepped("main", numbering, start.main, main), groove: Math.round(groove), pilot: stepped("pilot", numbering, start.pilot, pilot), turns };
+  return {
+    main: stepped("main", numbering, start.main, main),
+    groove: Math.round(groove),
+    pilot: stepped("pilot", numbering, start.pilot, pilot),
+    turns,
+  };
 }
 
 /** Complaints by stretch; a stretch nobody spoke of counts a little. */

@@ -1,6 +1,6 @@
 import { testById } from "@jetwright/core";
 import { stepped } from "../truth/sizes.ts";
-import type { Report } from "../world/report-of.ts";
+import { ride } from "../world/report-of.ts";
 import { tryTest } from "../world/try-test.ts";
 import type { World } from "../world/world.ts";
 import { mayGoOn, type Policy } from "./policy.ts";
@@ -8,7 +8,18 @@ import { chartStep, lookAndMend } from "./steps.ts";
 import { CHECK_FIRST, complaints, fitsStrokes } from "./symptoms.ts";
 
 /** Looks made before any jet: fuel, filter, boots, cable, choke, flow, plug, head, compression. Common practice, no source. */
-const GATE = ["air-filter", "look-at-boots-and-clamps", "slide-snap-and-cable", "tap-and-vents", "overflow-drip", "fuel-flow", "choke-plunger", "spark-and-plug", "head-and-plug-tight", "compression"];
+const GATE = [
+  "air-filter",
+  "look-at-boots-and-clamps",
+  "slide-snap-and-cable",
+  "tap-and-vents",
+  "overflow-drip",
+  "fuel-flow",
+  "choke-plunger",
+  "spark-and-plug",
+  "head-and-plug-tight",
+  "compression",
+];
 
 /**
  * The routine of the books: mechanical gate, a main jet that is surely rich, pilot by the screw, needle by riding,
@@ -20,7 +31,7 @@ export const carefulTuner: Policy = {
   work(world) {
     const { strokes } = world.drawn.bike.engine;
     if (Object.values(world.written).some((part) => part === null)) world.readParts();
-    let report = world.ride("free");
+    let report = ride(world, "free");
     const looked = new Set<string>(GATE);
     for (const check of GATE) lookAndMend(world, check);
     const follow = (): void => {
@@ -36,16 +47,15 @@ export const carefulTuner: Policy = {
     const { numbering } = world.drawn.bike.body;
     world.fit({ main: stepped("main", numbering, world.written.main!, 2) });
     pilotByScrew(world);
-    const ride = (): Report => {
-      report = world.ride("free");
+    const goOut = (): void => {
+      report = ride(world, "free");
       follow();
-      return report;
     };
-    ride();
+    goOut();
     work(["light", "middle"], 4);
     work(["top"], 6);
     pilotByScrew(world);
-    if (mayGoOn(world)) ride();
+    if (mayGoOn(world)) goOut();
     work(["middle", "light", "top", "snap", "idle", "closing"], 6);
 
     /** Steps a stretch until nobody complains of it; a step that was one too many is taken back. */
@@ -54,12 +64,20 @@ export const carefulTuner: Policy = {
       for (let i = 0; i < most && mayGoOn(world); i++) {
         const list = complaints(report, strokes);
         // A lean top always comes first.
-        const worst = list.find(({ stretch, feel }) => stretch === "top" && feel === "lean") ?? list.find(({ stretch }) => stretches.includes(stretch));
+        const worst =
+          list.find(({ stretch, feel }) => stretch === "top" && feel === "lean") ??
+          list.find(({ stretch }) => stretches.includes(stretch));
         if (worst === undefined) return;
         world.fit(chartStep(world, worst.stretch, worst.feel === "lean" ? 1 : -1));
-        ride();
+        goOut();
         // Between two that bracket it: the richer stays.
-        if (last !== null && last !== worst.feel && worst.feel === "lean" && stretches.includes(worst.stretch)) return;
+        if (
+          last !== null &&
+          last !== worst.feel &&
+          worst.feel === "lean" &&
+          stretches.includes(worst.stretch)
+        )
+          return;
         last = worst.feel;
       }
     }

@@ -1,7 +1,13 @@
 /** What a policy said of the mixture and of faults, with what was true: for the honesty figures. */
 export interface Notes {
   /** Of each band said: the opening, how many of its standard deviations the truth lay off, and whether a fault was there. */
-  readonly bands: { readonly at: number; readonly z: number; readonly sd: number; readonly error: number; readonly broken: boolean }[];
+  readonly bands: {
+    readonly at: number;
+    readonly z: number;
+    readonly sd: number;
+    readonly error: number;
+    readonly broken: boolean;
+  }[];
   /** Of each chance of a fault said: the chance, and whether it was there. */
   readonly faults: { readonly chance: number; readonly there: boolean; readonly fault: string }[];
   /** Of each chance of a sound bike said. */

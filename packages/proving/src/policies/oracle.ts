@@ -1,7 +1,8 @@
 import type { Parts } from "../truth/bike.ts";
+import { LIFTS } from "../truth/bike.ts";
 import { stepped } from "../truth/sizes.ts";
 import { CLEAN } from "../world/limits.ts";
-import { LIFTS } from "../truth/bike.ts";
+import { ride } from "../world/report-of.ts";
 import type { World } from "../world/world.ts";
 import type { Policy } from "./policy.ts";
 
@@ -10,14 +11,14 @@ export const oracle: Policy = {
   name: "oracle",
   words: "knows the truth; what no rider and no tool can beat",
   work(world) {
-    world.ride("free");
+    ride(world, "free");
     const broken = world.broken;
     for (let i = 0; i < 5 && world.broken !== null; i++) {
       world.spend(0);
       world.mend(broken!.fault);
     }
     world.fit(bestParts(world));
-    world.ride("free");
+    ride(world, "free");
   },
 };
 

@@ -1,6 +1,7 @@
 import { type Advice, checkById, nextStep, type Step, testById } from "@jetwright/core";
 import { LIFTS, type PartName, type Parts } from "../truth/bike.ts";
 import { looksFor } from "../world/looks.ts";
+import { ride } from "../world/report-of.ts";
 import { tryTest } from "../world/try-test.ts";
 import { isClean, type World } from "../world/world.ts";
 import type { Notes } from "./notes.ts";
@@ -17,7 +18,7 @@ export const ours = (oneAtATime: boolean): Policy => ({
 });
 
 function follow(world: World, notes: Notes, told: ToldCase): void {
-  told.rode(world.ride("free"), false);
+  told.rode(ride(world, "free"), false);
   let confirmed = false;
   const failed = new Set<string>();
   for (let steps = 0; steps < MOST_STEPS && mayGoOn(world); steps++) {
@@ -28,12 +29,16 @@ function follow(world: World, notes: Notes, told: ToldCase): void {
     }
     note(world, notes, outcome.value);
     const { step, others } = outcome.value;
-    const todo = [step, ...others].find((each) => each.kind !== "test" || !failed.has(`${each.id}|${each.opening}`));
+    const todo = [step, ...others].find(
+      (each) => each.kind !== "test" || !failed.has(`${each.id}|${each.opening}`),
+    );
     if (todo === undefined) return;
     const settled = todo.kind === "ride" && todo.id === "confirm";
     if (settled && confirmed) return;
     confirmed = settled;
-    notes.steps.push(`${todo.kind} ${todo.id}${todo.situation ? ` ${todo.changes.map(({ from, to }) => `${from}>${to}`).join(", ")}` : ""}`);
+    notes.steps.push(
+      `${todo.kind} ${todo.id}${todo.situation ? ` ${todo.changes.map(({ from, to }) => `${from}>${to}`).join(", ")}` : ""}`,
+    );
     if (!take(world, told, todo)) failed.add(`${todo.id}|${todo.opening}`);
     if (todo.kind !== "test") failed.clear();
   }
@@ -47,7 +52,9 @@ function take(world: World, told: ToldCase, step: Step): boolean {
       return true;
     case "mend": {
       world.mend(step.id);
-      const found = [...told.checks].reverse().find(({ fault, found }) => fault === step.id && found === "faulty");
+      const found = [...told.checks]
+        .reverse()
+        .find(({ fault, found }) => fault === step.id && found === "faulty");
       told.checked(found?.check ?? looksFor(step.id)[0]!, "mended", step.id);
       return true;
     }
@@ -59,9 +66,10 @@ function take(world: World, told: ToldCase, step: Step): boolean {
     case "test": {
       const test = testById(step.id)!;
       const outcomes = test.outcomes.map(({ id }) => id);
-      const signOf = (id: string): string | null => test.outcomes.find((each) => each.id === id)?.sign ?? null;
+      const signOf = (id: string): string | null =>
+        test.outcomes.find((each) => each.id === id)?.sign ?? null;
       const throttle = test.wideOpen ? step.topThrottle : "stay below 3/4";
-      if (test.cautions.includes("test-riding")) world.runFor(throttle, test.minutes);
+      if (test.cautions.includes("test-riding")) world.run(throttle, test.minutes);
       else world.spend(test.minutes);
       const tried = tryTest(world, step.id, step.opening, throttle, signOf, outcomes);
       if (tried === null) return false;
@@ -79,7 +87,7 @@ function take(world: World, told: ToldCase, step: Step): boolean {
         change[name] = wanted[name]!;
       }
       world.fit(change as Partial<Parts>);
-      told.rode(world.ride(step.topThrottle, before), true);
+      told.rode(ride(world, step.topThrottle, before.seems), true);
       return true;
     }
     case "read-parts": {
@@ -89,7 +97,7 @@ function take(world: World, told: ToldCase, step: Step): boolean {
       return true;
     }
     case "ride":
-      told.rode(world.ride(step.topThrottle), false);
+      told.rode(ride(world, step.topThrottle), false);
       return true;
   }
 }
@@ -111,13 +119,17 @@ function note(world: World, notes: Notes, { picture, suspects, soundChance, step
   const truth = world.errorOfJets();
   const there = world.broken?.fault ?? null;
   for (const { opening, mean, sd } of picture) {
-    const error = truth[LIFTS.findIndex((lift) => lift === opening)]!;
+    const error = truth[LIFTS.indexOf(opening)]!;
     notes.bands.push({ at: opening, z: (error - mean) / sd, sd, error, broken: there !== null });
   }
   for (const { fault, chance } of suspects) notes.faults.push({ chance, there: fault === there, fault });
   notes.sound.push({ chance: soundChance, there: there === null });
   const change = [step, ...others].find(({ kind }) => kind === "change");
-  const said = step.kind === "test" || step.kind === "read-parts" || (step.kind === "ride" && step.id === "ride") || step.sure.words === "not sure";
+  const said =
+    step.kind === "test" ||
+    step.kind === "read-parts" ||
+    (step.kind === "ride" && step.id === "ride") ||
+    step.sure.words === "not sure";
   const wrong = change === undefined ? there !== null || !isClean(truth) : !improves(world, change);
   notes.unsure.push({ said, wrong: wrong || there !== null });
 }
@@ -128,7 +140,8 @@ function improves(world: World, change: Step): boolean {
   const wanted = partsOf(change.situation!.setup);
   const written = world.written;
   const parts: { -readonly [name in PartName]: number } = { ...world.parts };
-  for (const name of Object.keys(wanted) as PartName[]) if (wanted[name] !== written[name]) parts[name] = wanted[name]!;
+  for (const name of Object.keys(wanted) as PartName[])
+    if (wanted[name] !== written[name]) parts[name] = wanted[name]!;
   return off(world.errorOfJets(parts)) < now;
 }
 

@@ -21,7 +21,9 @@ export function chartStep(world: World, stretch: Complaint["stretch"], way: 1 | 
     case "light":
     case "middle": {
       const to = (groove ?? world.parts.groove) + way;
-      return to >= 1 && to <= needle.grooves ? { groove: to } : { pilot: stepped("pilot", numbering, pilot ?? world.parts.pilot, way) };
+      return to >= 1 && to <= needle.grooves
+        ? { groove: to }
+        : { pilot: stepped("pilot", numbering, pilot ?? world.parts.pilot, way) };
     }
     case "top":
       return { main: stepped("main", numbering, main ?? world.parts.main, way) };

@@ -1,4 +1,5 @@
 import type { Parts } from "../truth/bike.ts";
+import { ride } from "../world/report-of.ts";
 import type { World } from "../world/world.ts";
 import { mayGoOn, type Policy } from "./policy.ts";
 import { chartStep, lookAndMend } from "./steps.ts";
@@ -12,7 +13,7 @@ export const symptomChart: Policy = {
     const { strokes } = world.drawn.bike.engine;
     if (Object.values(world.written).some((part) => part === null)) world.readParts();
     const looked = new Set<string>();
-    let report = world.ride("free");
+    let report = ride(world, "free");
     while (mayGoOn(world)) {
       for (const { sign, seen } of report.said) {
         if (!seen) continue;
@@ -26,7 +27,7 @@ export const symptomChart: Policy = {
       if (worst === null) return;
       const before = { parts: world.parts, seems: world.seems("free") };
       world.fit(chartStep(world, worst.stretch, worst.feel === "lean" ? 1 : -1));
-      report = world.ride("free", before);
+      report = ride(world, "free", before.seems);
       if (!mayGoOn(world)) return;
       const judged = report.felt.find(({ at }) => at === AT[worst.stretch]);
       if (judged?.felt === "worse") undo(world, before.parts);
@@ -34,12 +35,23 @@ export const symptomChart: Policy = {
   },
 };
 
-const AT: Readonly<Record<Complaint["stretch"], number>> = { idle: 0, closing: 0, snap: 1 / 8, light: 1 / 4, middle: 1 / 2, top: 1 };
+const AT: Readonly<Record<Complaint["stretch"], number>> = {
+  idle: 0,
+  closing: 0,
+  snap: 1 / 8,
+  light: 1 / 4,
+  middle: 1 / 2,
+  top: 1,
+};
 
 /** The loudest; of equal ones a lean top first, then from the bottom up, as charts are read. */
 function worstOf(list: readonly Complaint[]): Complaint | null {
-  const rank = ({ stretch, feel, loud }: Complaint): number => loud * 10 + (stretch === "top" && feel === "lean" ? 5 : 0);
-  return list.reduce<Complaint | null>((best, each) => (best === null || rank(each) > rank(best) ? each : best), null);
+  const rank = ({ stretch, feel, loud }: Complaint): number =>
+    loud * 10 + (stretch === "top" && feel === "lean" ? 5 : 0);
+  return list.reduce<Complaint | null>(
+    (best, each) => (best === null || rank(each) > rank(best) ? each : best),
+    null,
+  );
 }
 
 function undo(world: World, parts: Parts): void {

@@ -64,4 +64,6 @@ export const CHECK_FIRST: Readonly<Record<string, readonly string[]>> = {
 
 /** Minutes each look takes; the same for every policy. */
 export const fitsStrokes = (check: string, strokes: 2 | 4): boolean =>
-  strokes === 2 ? !["pump-timing", "valve-clearance"].includes(check) : !["gearbox-oil-and-smoke", "reeds", "power-valve", "pressure-test"].includes(check);
+  strokes === 2
+    ? !["pump-timing", "valve-clearance"].includes(check)
+    : !["gearbox-oil-and-smoke", "reeds", "power-valve", "pressure-test"].includes(check);

@@ -1,8 +1,8 @@
 import {
-  type AirState,
   airAt,
   type BikeCase,
   type CheckResult,
+  type CubicMetre,
   type Drawer,
   type FuelState,
   fromCelsius,
@@ -14,7 +14,6 @@ import {
   type Known,
   known,
   type Metre,
-  type CubicMetre,
   type Needle,
   type Opening,
   type Ride,
@@ -25,7 +24,8 @@ import {
 } from "@jetwright/core";
 import type { PartName, Parts } from "../truth/bike.ts";
 import type { Report } from "../world/report-of.ts";
-import type { World, Written } from "../world/world.ts";
+import type { World } from "../world/world.ts";
+import type { Written } from "../world/written.ts";
 
 const HOUR = 3_600_000;
 
@@ -64,14 +64,20 @@ export class ToldCase {
     const { tank } = this.#world.drawn.bike;
     // The pump's label: a tenth, a twentieth or none.
     const ethanol = Math.round(tank.ethanol * 20) / 20;
-    const state = fuelState({ ethanol, alkylate: 0, oilPerFuel: tank.oil, temperature: fromCelsius(celsius + 5) });
+    const state = fuelState({
+      ethanol,
+      alkylate: 0,
+      oilPerFuel: tank.oil,
+      temperature: fromCelsius(celsius + 5),
+    });
     if (!state.ok) throw new RangeError(state.detail);
     return state.value;
   }
 
   #setup(written: Written): Setup {
     const { body, needle } = this.#world.drawn.bike;
-    const jet = (number: number | null): Known<Jet> => (number === null ? UNKNOWN : known({ number, numbering: body.numbering, maker: "one" }));
+    const jet = (number: number | null): Known<Jet> =>
+      number === null ? UNKNOWN : known({ number, numbering: body.numbering, maker: "one" });
     const profile = this.#world.bench.needleKnown
       ? {
           straightDiameter: fromMetre(Math.round(needle.straight * 2e5) / 2e5),
@@ -82,7 +88,12 @@ export class ToldCase {
           diameterSd: fromMetre(5e-6),
         }
       : null;
-    const told: Needle = { marks: "fitted", grooves: needle.grooves, groovePitch: fromMetre(Math.round(needle.pitch * 1e4) / 1e4), profile };
+    const told: Needle = {
+      marks: "fitted",
+      grooves: needle.grooves,
+      groovePitch: fromMetre(Math.round(needle.pitch * 1e4) / 1e4),
+      profile,
+    };
     return {
       body: {
         bore: { shape: "round", diameter: fromMetre(body.bore) },
@@ -119,14 +130,30 @@ export class ToldCase {
       reports: report.said.map(({ sign, at, seen }) => ({ sign, opening: at as Opening | null, seen })),
       against:
         againstLast && before !== undefined && report.felt.length > 0
-          ? { situation: before, verdicts: report.felt.map(({ at, felt }) => ({ opening: at as Opening, felt })) }
+          ? {
+              situation: before,
+              verdicts: report.felt.map(({ at, felt }) => ({ opening: at as Opening, felt })),
+            }
           : null,
     });
   }
 
-  tested(test: string, opening: number | null, outcome: string, numbers: Readonly<Record<string, number>>): void {
+  tested(
+    test: string,
+    opening: number | null,
+    outcome: string,
+    numbers: Readonly<Record<string, number>>,
+  ): void {
     const at = this.#tick();
-    this.#tests.push({ record: `test-${at}`, at, situation: this.situation(), test, opening: opening as Opening | null, outcome, numbers });
+    this.#tests.push({
+      record: `test-${at}`,
+      at,
+      situation: this.situation(),
+      test,
+      opening: opening as Opening | null,
+      outcome,
+      numbers,
+    });
   }
 
   checked(check: string, found: CheckResult["found"], fault: string | null): void {
@@ -143,7 +170,9 @@ export class ToldCase {
 
   /** Parts that nobody knew and that were read now were the same before: the older records are put right. */
   putRight(before: Written, now: Written): void {
-    const names = (Object.keys(now) as PartName[]).filter((name) => before[name] === null && now[name] !== null);
+    const names = (Object.keys(now) as PartName[]).filter(
+      (name) => before[name] === null && now[name] !== null,
+    );
     if (names.length === 0) return;
     const right = this.#setup(now);
     const mend = (situation: Situation): Situation => {
@@ -163,7 +192,11 @@ export class ToldCase {
         against: ride.against === null ? null : { ...ride.against, situation: mend(ride.against.situation) },
       })),
     );
-    this.#tests.splice(0, this.#tests.length, ...this.#tests.map((test) => ({ ...test, situation: mend(test.situation) })));
+    this.#tests.splice(
+      0,
+      this.#tests.length,
+      ...this.#tests.map((test) => ({ ...test, situation: mend(test.situation) })),
+    );
   }
 
   #tick(): number {
@@ -174,7 +207,11 @@ export class ToldCase {
   case(): BikeCase {
     const { engine } = this.#world.drawn.bike;
     return {
-      engine: { strokes: engine.strokes, displacement: engine.displacement as CubicMetre, acceleratorPump: engine.pump },
+      engine: {
+        strokes: engine.strokes,
+        displacement: engine.displacement as CubicMetre,
+        acceleratorPump: engine.pump,
+      },
       now: this.situation(),
       reference: this.#situations[0] ?? this.situation(),
       rides: this.#rides,
@@ -192,7 +229,10 @@ export class ToldCase {
     const { bench, drawn } = this.#world;
     const { numbering } = drawn.bike.body;
     const jets = (numbers: readonly number[], extra: Set<number>): Drawer["mains"] =>
-      [...new Set([...numbers, ...extra])].map((number) => ({ part: { number, numbering, maker: "one" }, count: 1 }));
+      [...new Set([...numbers, ...extra])].map((number) => ({
+        part: { number, numbering, maker: "one" },
+        count: 1,
+      }));
     return {
       mains: jets(bench.mains, this.#extra.mains),
       pilots: jets(bench.pilots, this.#extra.pilots),
@@ -216,4 +256,3 @@ export function partsOf(setup: Setup): Partial<Parts> {
   if (setup.needleJet.part !== null) parts.needleJet = setup.needleJet.part as Metre;
   return parts;
 }
-

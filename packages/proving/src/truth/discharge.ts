@@ -15,7 +15,8 @@ export function shortTube(reynolds: number, slenderness: number): number {
 }
 
 /** The ring between needle and needle jet: a sharp land with a thin layer that slows. Estimate. */
-export const ringCoefficient = (reynolds: number): number => 0.7 / (1 + 1.2 / Math.sqrt(Math.max(20, reynolds)));
+export const ringCoefficient = (reynolds: number): number =>
+  0.7 / (1 + 1.2 / Math.sqrt(Math.max(20, reynolds)));
 
 /**
  * The slide's opening: a slit under a sharp edge at first, near a nozzle when fully open; the wall's layer takes its

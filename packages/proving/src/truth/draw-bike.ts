@@ -1,6 +1,15 @@
 import { Chance } from "../chance.ts";
 import { airOf, pressureAt } from "./air.ts";
-import { type Bike, type Body, type Broken, type Cone, type Engine, LIFTS, type NeedleShape, type Parts } from "./bike.ts";
+import {
+  type Bike,
+  type Body,
+  type Broken,
+  type Cone,
+  type Engine,
+  LIFTS,
+  type NeedleShape,
+  type Parts,
+} from "./bike.ts";
 import { drawFault } from "./draw-fault.ts";
 import { fuelOf, type Tank } from "./fuel.ts";
 import { Mixture } from "./mixture.ts";
@@ -26,7 +35,31 @@ export interface Drawn {
 
 function drawEngine(chance: Chance): Engine {
   const strokes = chance.of(0.65) ? 2 : 4;
-  const cc = strokes === 2 ? chance.weighted([[50, 1], [65, 1], [85, 1.5], [125, 3], [150, 1], [200, 1], [250, 3], [300, 2.5], [380, 0.5], [500, 0.5]] as const) : chance.weighted([[50, 0.6], [110, 1], [125, 1], [200, 1], [250, 3], [350, 1.5], [400, 1], [450, 2.5], [500, 1]] as const);
+  const cc =
+    strokes === 2
+      ? chance.weighted([
+          [50, 1],
+          [65, 1],
+          [85, 1.5],
+          [125, 3],
+          [150, 1],
+          [200, 1],
+          [250, 3],
+          [300, 2.5],
+          [380, 0.5],
+          [500, 0.5],
+        ] as const)
+      : chance.weighted([
+          [50, 0.6],
+          [110, 1],
+          [125, 1],
+          [200, 1],
+          [250, 3],
+          [350, 1.5],
+          [400, 1],
+          [450, 2.5],
+          [500, 1],
+        ] as const);
   const displacement = cc * chance.between(0.95, 1) * 1e-6;
   const bigness = cc / 250;
   return {
@@ -44,7 +77,8 @@ function drawEngine(chance: Chance): Engine {
 }
 
 function drawBody(chance: Chance, { strokes, displacement, peakRpm, gate }: Engine): Body {
-  const wanted = chance.between(0.66, 0.82) * Math.sqrt(displacement * 1000 * peakRpm) * (strokes === 4 ? 0.85 : 1);
+  const wanted =
+    chance.between(0.66, 0.82) * Math.sqrt(displacement * 1000 * peakRpm) * (strokes === 4 ? 0.85 : 1);
   const bore = Math.min(40, Math.max(16, Math.round(wanted))) * 1e-3;
   const mm2 = 1e-6 * (bore / 0.036) ** 2;
   const screw = chance.of(strokes === 2 ? 0.8 : 0.15) ? "air" : "fuel";
@@ -74,17 +108,28 @@ function drawBody(chance: Chance, { strokes, displacement, peakRpm, gate }: Engi
   };
 }
 
-function drawNeedle(chance: Chance, body: Body, mainArea: number, groove: number): { readonly needle: NeedleShape; readonly needleJet: number } {
-  const nominal = Math.round(Math.max(2.08, 1.62 + 0.03 * body.bore * 1000 + chance.normal(0, 0.05)) * 50) / 50;
+function drawNeedle(
+  chance: Chance,
+  body: Body,
+  mainArea: number,
+  groove: number,
+): { readonly needle: NeedleShape; readonly needleJet: number } {
+  const nominal =
+    Math.round(Math.max(2.08, 1.62 + 0.03 * body.bore * 1000 + chance.normal(0, 0.05)) * 50) / 50;
   const needleJet = nominal * 1e-3;
   const grooves = chance.of(0.8) ? 5 : chance.pick([3, 4]);
   const pitch = chance.between(0.85, 1.05) * 1e-3;
-  const thin = (share: number): number => Math.sqrt(Math.max(3e-7, needleJet ** 2 - (4 * share * mainArea) / Math.PI));
+  const thin = (share: number): number =>
+    Math.sqrt(Math.max(3e-7, needleJet ** 2 - (4 * share * mainArea) / Math.PI));
   const straight = Math.round(thin(chance.between(0.26, 0.36)) * 2e5) / 2e5;
   const tip = thin(chance.between(1.7, 2.3));
   const reach = body.seatToJet + (groove - 1) * pitch;
   const start = body.bore * chance.between(0.17, 0.26);
-  const count = chance.weighted([[1, 1], [2, 3], [3, 1]] as const);
+  const count = chance.weighted([
+    [1, 1],
+    [2, 3],
+    [3, 1],
+  ] as const);
   // Breaks spread over what is left of the lift; each cone steeper than the one before.
   const breaks = Array.from({ length: count }, (_, i) => start + ((body.bore - start) * i) / count);
   const steepness = breaks.map((_, i) => 1 + i * chance.between(0.4, 1.1));
@@ -93,7 +138,10 @@ function drawNeedle(chance: Chance, body: Body, mainArea: number, groove: number
     const length = (body.bore - start) / count;
     const angle = 2 * Math.atan(((straight - tip) * shares[i]!) / 2 / length);
     // Ground to the quarter degree.
-    return { from: reach + from, angle: (Math.max(0.5, Math.round((angle * 180) / Math.PI * 4) / 4) * Math.PI) / 180 };
+    return {
+      from: reach + from,
+      angle: (Math.max(0.5, Math.round(((angle * 180) / Math.PI) * 4) / 4) * Math.PI) / 180,
+    };
   });
   return { needle: { straight, cones, grooves, pitch }, needleJet };
 }
@@ -109,8 +157,17 @@ function drawTank(chance: Chance, strokes: 2 | 4): Tank {
 
 /** ln of a fuel-air ratio that changes smoothly with the opening: what jets and needle cannot follow. */
 function waviness(chance: Chance): readonly number[] {
-  const waves = [1, 2, 3].map((n) => ({ n, size: chance.normal(0, 0.012), at: chance.between(0, 2 * Math.PI) }));
-  return LIFTS.map((lift) => waves.reduce((sum, { n, size, at }) => sum + (size / n) * Math.cos(n * Math.PI * Math.sqrt(lift) + at), 0));
+  const waves = [1, 2, 3].map((n) => ({
+    n,
+    size: chance.normal(0, 0.012),
+    at: chance.between(0, 2 * Math.PI),
+  }));
+  return LIFTS.map((lift) =>
+    waves.reduce(
+      (sum, { n, size, at }) => sum + (size / n) * Math.cos(n * Math.PI * Math.sqrt(lift) + at),
+      0,
+    ),
+  );
 }
 
 /** The bike of that seed: always the same one. A third have a mechanical fault. */
@@ -139,13 +196,24 @@ export function drawBike(seed: string): Drawn {
   const made: NeedleShape = {
     ...needle,
     straight: needle.straight + chance.normal(0, 2.5e-6),
-    cones: needle.cones.map(({ from, angle }) => ({ from: from + chance.normal(0, 2e-4), angle: angle * (1 + chance.normal(0, 0.015)) })),
+    cones: needle.cones.map(({ from, angle }) => ({
+      from: from + chance.normal(0, 2e-4),
+      angle: angle * (1 + chance.normal(0, 0.015)),
+    })),
   };
   const place = drawPlace(chance);
   // The parts suit the air of home, which is not always where it is brought in.
   const home = chance.of(0.5) ? place : drawPlace(chance);
   const homeAir = airOf(home.celsius, pressureAt(home.height), home.humidity);
-  const bare: Bike = { seed, engine, body, needle: made, tank, wanted: LIFTS.map(() => 0), jetScatter: chance.between(0.005, 0.013) };
+  const bare: Bike = {
+    seed,
+    engine,
+    body,
+    needle: made,
+    tank,
+    wanted: LIFTS.map(() => 0),
+    jetScatter: chance.between(0.005, 0.013),
+  };
   const suited = new Mixture(bare, homeAir, fuelOf(tank, home.celsius + 5), NOTHING).logRatio(suits);
   const waves = waviness(chance);
   const bike: Bike = { ...bare, wanted: suited.map((ratio, i) => ratio + waves[i]!) };

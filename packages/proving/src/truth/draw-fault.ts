@@ -28,7 +28,13 @@ const OFTEN: readonly (readonly [string, number, "both" | 2 | 4])[] = [
 ];
 
 export function drawFault(chance: Chance, { strokes, pump }: Engine): Broken {
-  const possible = OFTEN.filter(([fault, , who]) => (who === "both" || who === strokes) && (fault !== "accelerator-pump" || pump));
+  const possible = OFTEN.filter(
+    ([fault, , who]) => (who === "both" || who === strokes) && (fault !== "accelerator-pump" || pump),
+  );
   const fault = chance.weighted(possible.map(([name, weight]) => [name, weight] as const));
-  return { fault, severity: chance.between(0.1, 1), way: chance.of(fault === "air-filter" ? 0.8 : 0.5) ? 1 : -1 };
+  return {
+    fault,
+    severity: chance.between(0.1, 1),
+    way: chance.of(fault === "air-filter" ? 0.8 : 0.5) ? 1 : -1,
+  };
 }

@@ -18,7 +18,14 @@ export function needleAt({ straight, cones }: NeedleShape, below: number): numbe
 }
 
 /** Suction at the nozzle at each step of one intake, Pa, before head and skin. */
-export function nozzleSuction(body: Body, air: Air, lift: number, cutaway: number, intake: Intake, breath: Breath): Float64Array {
+export function nozzleSuction(
+  body: Body,
+  air: Air,
+  lift: number,
+  cutaway: number,
+  intake: Intake,
+  breath: Breath,
+): Float64Array {
   const gap = lift * body.bore + body.idleLift * (1 - lift) + intake.heldUp;
   const relief = (body.nozzlePlace * cutaway) / (1 + (lift / body.reliefFades) ** 3);
   const area = slideArea(body.bore, gap + relief);
@@ -44,7 +51,14 @@ export interface MainHoles {
 }
 
 /** Fuel through main jet and ring in a row over one intake, kg. */
-export function mainFuel(body: Body, fuel: Fuel, { jet, ring, gap }: MainHoles, suction: Float64Array, seconds: number, level: number): number {
+export function mainFuel(
+  body: Body,
+  fuel: Fuel,
+  { jet, ring, gap }: MainHoles,
+  suction: Float64Array,
+  seconds: number,
+  level: number,
+): number {
   const head = fuel.density * G * (body.fuelLift - level) + body.skin * Math.min(3, 9e-5 / gap);
   const jetDiameter = Math.sqrt((4 * jet) / Math.PI);
   // The bled well passes on less of the suction, the less the smaller its ring stands against the bleed.

@@ -61,14 +61,17 @@ export class Mixture {
     const upset = this.#upset;
     let suctions = this.#nozzles.get(cutaway);
     if (suctions === undefined) {
-      suctions = LIFTS.map((lift, i) => nozzleSuction(body, this.#air, lift, cutaway, upset.intake, this.#breaths[i]!));
+      suctions = LIFTS.map((lift, i) =>
+        nozzleSuction(body, this.#air, lift, cutaway, upset.intake, this.#breaths[i]!),
+      );
       this.#nozzles.set(cutaway, suctions);
     }
     const jet = holeOf(this.#bike, "main", main);
     const bore = needleJet + upset.jetWear;
     const made = LIFTS.map((lift, i) => {
       const raised = lift * body.bore + body.idleLift * (1 - lift);
-      const thick = needleAt(needle, body.seatToJet + (groove - 1) * needle.pitch + raised) - upset.needleWear;
+      const thick =
+        needleAt(needle, body.seatToJet + (groove - 1) * needle.pitch + raised) - upset.needleWear;
       const gap = Math.max(5e-6, (bore - thick) / 2);
       const holes: MainHoles = { jet, ring: Math.PI * gap * (bore - gap), gap };
       return mainFuel(body, this.#fuel, holes, suctions[i]!, this.#breaths[i]!.seconds, upset.level);
@@ -97,7 +100,8 @@ export class Mixture {
     if (this.#upset.choke === 0) return 0;
     const { density } = this.#fuel;
     let fuel = 0;
-    for (const each of drop) fuel += 0.6 * this.#upset.choke * Math.sqrt(2 * density * Math.max(0, each - 200)) * seconds;
+    for (const each of drop)
+      fuel += 0.6 * this.#upset.choke * Math.sqrt(2 * density * Math.max(0, each - 200)) * seconds;
     return fuel;
   }
 }

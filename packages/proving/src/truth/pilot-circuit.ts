@@ -15,7 +15,9 @@ export function outletSuction(body: Body, air: Air, breath: Breath): Float64Arra
   for (let i = 0; i < suction.length; i++) {
     const speed = breath.flow[i]! / (air.density * breath.open);
     suction[i] =
-      breath.slideDrop[i]! + 0.4 * 0.5 * air.density * speed * speed + (body.bowlVentsFree ? breath.filterDrop[i]! : 0);
+      breath.slideDrop[i]! +
+      0.4 * 0.5 * air.density * speed * speed +
+      (body.bowlVentsFree ? breath.filterDrop[i]! : 0);
   }
   return suction;
 }

@@ -1,8 +1,18 @@
 /** Steps in which jets are sold, by the number they start at; common practice, no source. */
-const STEPS: Readonly<Record<"main" | "pilot", Readonly<Record<"bore" | "flow", readonly (readonly [number, number])[]>>>> = {
+const STEPS: Readonly<
+  Record<"main" | "pilot", Readonly<Record<"bore" | "flow", readonly (readonly [number, number])[]>>>
+> = {
   main: {
-    bore: [[0, 2], [100, 2.5], [180, 5]],
-    flow: [[0, 2.5], [160, 5], [300, 10]],
+    bore: [
+      [0, 2],
+      [100, 2.5],
+      [180, 5],
+    ],
+    flow: [
+      [0, 2.5],
+      [160, 5],
+      [300, 10],
+    ],
   },
   pilot: { bore: [[0, 2]], flow: [[0, 2.5]] },
 };
@@ -14,7 +24,12 @@ export function stepAt(place: "main" | "pilot", numbering: "bore" | "flow", numb
 }
 
 /** The size so many steps from another; negative: smaller. */
-export function stepped(place: "main" | "pilot", numbering: "bore" | "flow", number: number, steps: number): number {
+export function stepped(
+  place: "main" | "pilot",
+  numbering: "bore" | "flow",
+  number: number,
+  steps: number,
+): number {
   let size = number;
   for (let i = 0; i < Math.abs(steps); i++) {
     const step = stepAt(place, numbering, steps > 0 ? size : size - 0.01);

@@ -50,7 +50,11 @@ export function upsetBy(broken: Broken | null, bore: number, heat = 0): Upset {
     case "blocked-pilot":
       return { ...NOTHING, pilotFree: 0.75 - 0.6 * severity };
     case "float-level":
-      return { ...NOTHING, level: way * (0.002 + 0.005 * severity), starves: way < 0 ? 0.02 + 0.1 * severity : 0 };
+      return {
+        ...NOTHING,
+        level: way * (0.002 + 0.005 * severity),
+        starves: way < 0 ? 0.02 + 0.1 * severity : 0,
+      };
     case "float-valve":
       return { ...NOTHING, level: 0.004 + 0.006 * severity };
     case "fuel-supply":
@@ -64,7 +68,11 @@ export function upsetBy(broken: Broken | null, bore: number, heat = 0): Upset {
     case "idle-stop":
       return intakeWith({ heldUp: way * 0.0003 * (0.4 + severity) * (bore / 0.03) });
     case "worn-needle-and-jet":
-      return { ...NOTHING, jetWear: (0.005 + 0.015 * severity) * 1e-3 * (bore / 0.036), needleWear: (0.004 + 0.012 * severity) * 1e-3 * (bore / 0.036) };
+      return {
+        ...NOTHING,
+        jetWear: (0.005 + 0.015 * severity) * 1e-3 * (bore / 0.036),
+        needleWear: (0.004 + 0.012 * severity) * 1e-3 * (bore / 0.036),
+      };
     case "reed":
       return intakeWith({ blowBack: 0.06 + 0.14 * severity });
     case "ignition":
@@ -74,7 +82,11 @@ export function upsetBy(broken: Broken | null, bore: number, heat = 0): Upset {
     case "exhaust-blocked":
       return { ...NOTHING, seemsRichLoaded: 0.04 + 0.08 * severity };
     case "power-valve":
-      return { ...NOTHING, seemsRichLoaded: way > 0 ? 0.03 + 0.08 * severity : 0, seemsRichLight: way < 0 ? 0.02 + 0.05 * severity : 0 };
+      return {
+        ...NOTHING,
+        seemsRichLoaded: way > 0 ? 0.03 + 0.08 * severity : 0,
+        seemsRichLight: way < 0 ? 0.02 + 0.05 * severity : 0,
+      };
     default:
       return NOTHING;
   }

@@ -3,7 +3,7 @@ import { LIFTS, type PartName } from "../truth/bike.ts";
 import type { Drawn } from "../truth/draw-bike.ts";
 import { stepped } from "../truth/sizes.ts";
 import { TELLS } from "./tells.ts";
-import type { Written } from "./world.ts";
+import type { Written } from "./written.ts";
 
 /** What lies in the drawer, what was written down of the bike, and how it shows its fault. */
 export interface Bench {
@@ -27,7 +27,9 @@ export interface Bench {
 export function drawBench(chance: Chance, { bike, found, broken }: Drawn): Bench {
   const { numbering } = bike.body;
   const some = (place: "main" | "pilot", from: number, reach: number): readonly number[] =>
-    Array.from({ length: 2 * reach + 1 }, (_, i) => stepped(place, numbering, from, i - reach)).filter((size) => size !== from && chance.of(0.65));
+    Array.from({ length: 2 * reach + 1 }, (_, i) => stepped(place, numbering, from, i - reach)).filter(
+      (size) => size !== from && chance.of(0.65),
+    );
   const mains = some("main", found.main, 5);
   const pilots = some("pilot", found.pilot, 3);
   const cutaways = chance.of(0.25) ? [found.cutaway + chance.pick([-0.0005, 0.0005])] : [];
@@ -35,7 +37,14 @@ export function drawBench(chance: Chance, { bike, found, broken }: Drawn): Bench
   const written: { [name in PartName]: number | null } = { ...found };
   // One bike in five has something wrong or missing in its record.
   if (chance.of(0.2)) {
-    const which = chance.pick(["groove", "main", "pilot", "unknown pilot", "unknown clip", "unknown main"] as const);
+    const which = chance.pick([
+      "groove",
+      "main",
+      "pilot",
+      "unknown pilot",
+      "unknown clip",
+      "unknown main",
+    ] as const);
     if (which === "groove") written.groove = bike.needle.grooves + 1 - found.groove;
     if (which === "main") written.main = stepped("main", numbering, found.main, chance.pick([-1, 1]));
     if (which === "pilot") written.pilot = stepped("pilot", numbering, found.pilot, chance.pick([-1, 1]));
@@ -43,7 +52,12 @@ export function drawBench(chance: Chance, { bike, found, broken }: Drawn): Bench
     if (which === "unknown clip") written.groove = null;
     if (which === "unknown main") written.main = null;
   }
-  const lists: Partial<Record<PartName, readonly number[]>> = { main: mains, pilot: pilots, cutaway: cutaways, needleJet: needleJets };
+  const lists: Partial<Record<PartName, readonly number[]>> = {
+    main: mains,
+    pilot: pilots,
+    cutaway: cutaways,
+    needleJet: needleJets,
+  };
   const shows = new Set<string>();
   if (broken !== null) {
     for (const [sign, slight, bad] of TELLS[broken.fault] ?? []) {
@@ -59,7 +73,9 @@ export function drawBench(chance: Chance, { bike, found, broken }: Drawn): Bench
     needleJets,
     owns: (name, value) => {
       const list = lists[name];
-      return list === undefined || value === found[name] || list.some((each) => Math.abs(each - value) < 1e-9);
+      return (
+        list === undefined || value === found[name] || list.some((each) => Math.abs(each - value) < 1e-9)
+      );
     },
     written,
     turnsOff: chance.normal(0, 0.08),

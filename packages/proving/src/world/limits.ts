@@ -1,4 +1,4 @@
-import type { Throttle } from "./world.ts";
+import type { Throttle } from "./throttle.ts";
 
 /** Clean: no leaner and no richer than this wherever a rider speaks of it. */
 export const CLEAN = { lean: -0.04, rich: 0.06, at: [0, 1 / 8, 1 / 4, 1 / 2, 3 / 4, 1] } as const;

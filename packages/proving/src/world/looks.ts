@@ -49,4 +49,5 @@ export function look(chance: Chance, id: string, broken: Broken | null): Looked 
   return { found: "sound", fault: null };
 }
 
-export const looksFor = (fault: string): readonly string[] => Object.keys(FINDS).filter((id) => FINDS[id]![fault] !== undefined);
+export const looksFor = (fault: string): readonly string[] =>
+  Object.keys(FINDS).filter((id) => FINDS[id]![fault] !== undefined);

@@ -15,7 +15,14 @@ export interface Felt {
  * @param seems what the bike seems to run at each of LIFTS: the mixture's error, misfires and wear thrown in
  * @param careful tries to the same question: three careful ones stray less and confuse less
  */
-export function perceive(chance: Chance, rider: Rider, stretch: Stretch, strokes: 2 | 4, seems: readonly number[], careful = 1): Felt {
+export function perceive(
+  chance: Chance,
+  rider: Rider,
+  stretch: Stretch,
+  strokes: 2 | 4,
+  seems: readonly number[],
+  careful = 1,
+): Felt {
   const steady = Math.sqrt(careful);
   const said = stretch.says(strokes);
   const error = over(stretch, seems) - rider.taste + chance.normal(0, rider.noise / steady);
@@ -31,7 +38,8 @@ export function perceive(chance: Chance, rider: Rider, stretch: Stretch, strokes
   }
   if (feel === "right") return { feel, strength, sign: chance.of(rider.praises) ? said.right[0]! : null };
   // A bog for a stumble: likelier the less it does, hardly ever when it is gross.
-  if (wrongWord < (rider.confuses / steady) * Math.min(1, 2 / Math.max(1, size))) feel = feel === "rich" ? "lean" : "rich";
+  if (wrongWord < (rider.confuses / steady) * Math.min(1, 2 / Math.max(1, size)))
+    feel = feel === "rich" ? "lean" : "rich";
   const phrases = said[feel];
   const loud = Math.min(phrases.length - 1, Math.floor((size - 1) * 1.2 + chance.between(0, 0.7)));
   return { feel, strength, sign: phrases[Math.max(0, loud)]! };

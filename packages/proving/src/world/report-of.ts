@@ -1,7 +1,9 @@
+import { RIDE_MINUTES } from "./labour.ts";
 import { perceive } from "./perceive.ts";
 import { over, STRETCHES, type Stretch } from "./stretches.ts";
 import { FANCIED, FANCIES } from "./tells.ts";
-import type { Throttle, World } from "./world.ts";
+import type { Throttle } from "./throttle.ts";
+import type { World } from "./world.ts";
 
 export interface Said {
   readonly sign: string;
@@ -20,8 +22,17 @@ export interface Report {
   readonly felt: readonly Verdict[];
 }
 
+/**
+ * Rides it and gives the rider's report.
+ * @param before what it seemed to run at before the last change, where the rider can compare
+ */
+export function ride(world: World, throttle: Throttle, before: readonly number[] | null = null): Report {
+  world.run(throttle, RIDE_MINUTES);
+  return reportOf(world, throttle, before);
+}
+
 /** Stretch by stretch from the true mixture, then what else the bike shows, then against the ride before. */
-export function reportOf(world: World, throttle: Throttle, before: readonly number[] | null): Report {
+function reportOf(world: World, throttle: Throttle, before: readonly number[] | null): Report {
   const { rider } = world;
   const { strokes } = world.drawn.bike.engine;
   const seems = world.seems(throttle);
@@ -33,13 +44,18 @@ export function reportOf(world: World, throttle: Throttle, before: readonly numb
     if (chance.of(rider.lapses)) continue;
     const impression = perceive(chance, rider, stretch, strokes, seems);
     if (impression.sign !== null) {
-      said.push({ sign: impression.sign, at: impression.feel === "right" ? null : placeOf(stretch, chance.uniform()), seen: true });
+      said.push({
+        sign: impression.sign,
+        at: impression.feel === "right" ? null : placeOf(stretch, chance.uniform()),
+        seen: true,
+      });
       if (impression.feel === "right" && chance.of(rider.denies)) {
         const { rich, lean } = stretch.says(strokes);
         for (const sign of [rich[0]!, lean[0]!]) said.push({ sign, at: placeOf(stretch, 1), seen: false });
       }
     }
-    if (before !== null) felt.push({ at: verdictAt(stretch), felt: verdictOf(world, stretch, before, seems) });
+    if (before !== null)
+      felt.push({ at: verdictAt(stretch), felt: verdictOf(world, stretch, before, seems) });
   }
   const also = world.chance("also");
   for (const sign of world.shows) {
@@ -59,7 +75,12 @@ function verdictAt({ name }: Stretch): number {
   return places[name];
 }
 
-function verdictOf(world: World, stretch: Stretch, before: readonly number[], now: readonly number[]): Verdict["felt"] {
+function verdictOf(
+  world: World,
+  stretch: Stretch,
+  before: readonly number[],
+  now: readonly number[],
+): Verdict["felt"] {
   const { rider } = world;
   const chance = world.chance("felt", stretch.name);
   const off = (seems: readonly number[]): number => Math.abs(over(stretch, seems) - rider.taste);

@@ -22,14 +22,26 @@ export interface Rider {
 }
 
 const KINDS: Readonly<Record<Rider["kind"], Omit<Rider, "kind" | "taste">>> = {
-  novice: { dull: 1.4, noise: 0.024, confuses: 0.16, lapses: 0.28, praises: 0.55, attends: 0.4, denies: 0.05 },
+  novice: {
+    dull: 1.4,
+    noise: 0.024,
+    confuses: 0.16,
+    lapses: 0.28,
+    praises: 0.55,
+    attends: 0.4,
+    denies: 0.05,
+  },
   typical: { dull: 1, noise: 0.017, confuses: 0.08, lapses: 0.14, praises: 0.75, attends: 0.6, denies: 0.2 },
   good: { dull: 0.75, noise: 0.011, confuses: 0.03, lapses: 0.05, praises: 0.9, attends: 0.85, denies: 0.45 },
 };
 
 /** One rider in four is a beginner and one in four is good; each a little different. All figures are estimates. */
 export function drawRider(chance: Chance, kind?: Rider["kind"]): Rider {
-  const drawn = chance.weighted([["novice", 1], ["typical", 2], ["good", 1]] as const);
+  const drawn = chance.weighted([
+    ["novice", 1],
+    ["typical", 2],
+    ["good", 1],
+  ] as const);
   const as = kind ?? drawn;
   const usual = KINDS[as];
   const vary = chance.between(0.8, 1.25);

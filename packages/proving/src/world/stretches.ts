@@ -16,37 +16,67 @@ export interface Stretch {
   readonly at: number | null;
 }
 
-const by = (two: Record<Feel, readonly string[]>, four: Partial<Record<Feel, readonly string[]>> = {}) => (strokes: 2 | 4) =>
-  strokes === 2 ? two : { ...two, ...four };
+const by =
+  (two: Record<Feel, readonly string[]>, four: Partial<Record<Feel, readonly string[]>> = {}) =>
+  (strokes: 2 | 4) =>
+    strokes === 2 ? two : { ...two, ...four };
 
 export const STRETCHES: readonly Stretch[] = [
   {
     name: "idle",
-    over: [[0, 0.7], [1 / 16, 0.3]],
+    over: [
+      [0, 0.7],
+      [1 / 16, 0.3],
+    ],
     noticed: 0.05,
     at: null,
-    says: by({ rich: ["idle-loads-up", "idle-loads-up", "will-not-idle"], right: ["idles-steadily"], lean: ["idle-hunts", "idle-hunts", "runs-only-on-choke"] }),
+    says: by({
+      rich: ["idle-loads-up", "idle-loads-up", "will-not-idle"],
+      right: ["idles-steadily"],
+      lean: ["idle-hunts", "idle-hunts", "runs-only-on-choke"],
+    }),
   },
   {
     name: "closing",
-    over: [[0, 0.4], [1 / 16, 0.4], [1 / 8, 0.2]],
+    over: [
+      [0, 0.4],
+      [1 / 16, 0.4],
+      [1 / 8, 0.2],
+    ],
     noticed: 0.05,
     at: null,
-    says: by({ rich: ["dives-below-idle", "stalls-on-closing"], right: ["drops-straight-to-idle"], lean: ["hangs-after-closing", "hangs-after-closing"] }),
+    says: by({
+      rich: ["dives-below-idle", "stalls-on-closing"],
+      right: ["drops-straight-to-idle"],
+      lean: ["hangs-after-closing", "hangs-after-closing"],
+    }),
   },
   {
     name: "snap",
-    over: [[1 / 16, 0.25], [1 / 8, 0.4], [3 / 16, 0.2], [1 / 4, 0.15]],
+    over: [
+      [1 / 16, 0.25],
+      [1 / 8, 0.4],
+      [3 / 16, 0.2],
+      [1 / 4, 0.15],
+    ],
     noticed: 0.045,
     at: null,
     says: by(
-      { rich: ["stumbles-with-smoke"], right: ["answers-crisply"], lean: ["delay-then-sudden-hit", "bogs-hollow-no-smoke"] },
+      {
+        rich: ["stumbles-with-smoke"],
+        right: ["answers-crisply"],
+        lean: ["delay-then-sudden-hit", "bogs-hollow-no-smoke"],
+      },
       { rich: ["lazy-revs-petrol-smell-four-stroke", "black-dry-smoke-four-stroke"] },
     ),
   },
   {
     name: "light",
-    over: [[1 / 8, 0.3], [3 / 16, 0.4], [1 / 4, 0.3]],
+    over: [
+      [1 / 8, 0.3],
+      [3 / 16, 0.4],
+      [1 / 4, 0.3],
+    ],
     noticed: 0.055,
     at: null,
     says: by(
@@ -56,24 +86,44 @@ export const STRETCHES: readonly Stretch[] = [
   },
   {
     name: "middle",
-    over: [[1 / 4, 0.15], [3 / 8, 0.3], [1 / 2, 0.35], [5 / 8, 0.2]],
+    over: [
+      [1 / 4, 0.15],
+      [3 / 8, 0.3],
+      [1 / 2, 0.35],
+      [5 / 8, 0.2],
+    ],
     noticed: 0.045,
     at: 1 / 2,
     says: by(
-      { rich: ["lazy-and-heavy", "four-strokes-under-load", "four-strokes-under-load"], right: ["pulls-smoothly"], lean: ["jerks-at-constant-grip", "revs-without-pull", "pings-on-roll-on"] },
+      {
+        rich: ["lazy-and-heavy", "four-strokes-under-load", "four-strokes-under-load"],
+        right: ["pulls-smoothly"],
+        lean: ["jerks-at-constant-grip", "revs-without-pull", "pings-on-roll-on"],
+      },
       { rich: ["lazy-and-heavy", "lazy-and-heavy", "sooty-plug-four-stroke"] },
     ),
   },
   {
     name: "top",
-    over: [[3 / 4, 0.2], [7 / 8, 0.3], [1, 0.5]],
+    over: [
+      [3 / 4, 0.2],
+      [7 / 8, 0.3],
+      [1, 0.5],
+    ],
     noticed: 0.042,
     at: null,
-    says: by({ rich: ["will-not-rev-out"], right: ["pulls-clean-to-peak"], lean: ["over-revs-thin-and-sharp", "fades-then-recovers", "tearing-note-at-full-throttle"] }),
+    says: by({
+      rich: ["will-not-rev-out"],
+      right: ["pulls-clean-to-peak"],
+      lean: ["over-revs-thin-and-sharp", "fades-then-recovers", "tearing-note-at-full-throttle"],
+    }),
   },
 ];
 
 /** Average of what is known at each of LIFTS over a stretch. */
 export function over({ over: weights }: Pick<Stretch, "over">, values: readonly number[]): number {
-  return weights.reduce((sum, [lift, weight]) => sum + weight * values[LIFTS.indexOf(lift as (typeof LIFTS)[number])]!, 0);
+  return weights.reduce(
+    (sum, [lift, weight]) => sum + weight * values[LIFTS.indexOf(lift as (typeof LIFTS)[number])]!,
+    0,
+  );
 }

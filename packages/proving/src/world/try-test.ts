@@ -2,7 +2,8 @@ import { LIFTS, type Parts } from "../truth/bike.ts";
 import { stepped } from "../truth/sizes.ts";
 import { perceive } from "./perceive.ts";
 import { over, STRETCHES, type StretchName } from "./stretches.ts";
-import type { Throttle, World } from "./world.ts";
+import type { Throttle } from "./throttle.ts";
+import type { World } from "./world.ts";
 
 /** What came out of a test on the running engine; null where it could not be made or told nothing. */
 export interface Tried {
@@ -10,13 +11,21 @@ export interface Tried {
   readonly numbers: Readonly<Record<string, number>>;
 }
 
-const at = (values: readonly number[], lift: number): number => values[LIFTS.indexOf(lift as (typeof LIFTS)[number])]!;
+const at = (values: readonly number[], lift: number): number =>
+  values[LIFTS.indexOf(lift as (typeof LIFTS)[number])]!;
 
 /**
  * Makes a test of the tool's list on this bike: the outcome follows from the true mixture and the fault, seen through
  * this rider's senses.
  */
-export function tryTest(world: World, id: string, opening: number | null, throttle: Throttle, signOf: (outcome: string) => string | null, outcomes: readonly string[]): Tried | null {
+export function tryTest(
+  world: World,
+  id: string,
+  opening: number | null,
+  throttle: Throttle,
+  signOf: (outcome: string) => string | null,
+  outcomes: readonly string[],
+): Tried | null {
   const { rider } = world;
   const chance = world.chance("test", id, opening ?? -1);
   const seems = world.seems(throttle);
@@ -56,13 +65,17 @@ export function tryTest(world: World, id: string, opening: number | null, thrott
     case "chop-hot": {
       const closing = STRETCHES.find(({ name }) => name === "closing")!;
       const warm = over(closing, seems) - rider.taste;
-      const hot = over(closing, world.mixtureWith(world.broken, 1).error(world.parts)) - rider.taste + chance.normal(0, 0.5 * rider.noise);
+      const hot =
+        over(closing, world.mixtureWith(world.broken, 1).error(world.parts)) -
+        rider.taste +
+        chance.normal(0, 0.5 * rider.noise);
       const hangs = -closing.noticed * rider.dull;
       if (hot < hangs) return answer(warm >= hangs ? "only-hot" : warm - hot > 0.02 ? "grows" : "same");
       return answer("no-hang");
     }
     case "slow-versus-fast-opening": {
-      if (world.broken?.fault === "accelerator-pump") return answer(chance.of(0.85) ? "fast-only" : "both-clean");
+      if (world.broken?.fault === "accelerator-pump")
+        return answer(chance.of(0.85) ? "fast-only" : "both-clean");
       return answer(here(1 / 8) < -0.05 * rider.dull ? "both-bog" : "both-clean");
     }
     case "touch-of-choke": {
@@ -73,10 +86,18 @@ export function tryTest(world: World, id: string, opening: number | null, thrott
       return answer(gain > 0.02 ? "better" : gain < -0.02 ? "worse" : "no-change");
     }
     case "half-turn-for-the-hang": {
-      if (["slide-or-cable", "idle-stop", "air-leak"].includes(world.broken?.fault ?? "") && chance.of(0.8)) return answer("same");
+      if (["slide-or-cable", "idle-stop", "air-leak"].includes(world.broken?.fault ?? "") && chance.of(0.8))
+        return answer("same");
       const closing = STRETCHES.find(({ name }) => name === "closing")!;
-      const turned = over(closing, world.seems(throttle, { ...world.parts, turns: Math.max(0.1, world.parts.turns + towardFuel) }));
-      return answer(turned - rider.taste + chance.normal(0, 0.6 * rider.noise) > -closing.noticed * rider.dull ? "gone" : "same");
+      const turned = over(
+        closing,
+        world.seems(throttle, { ...world.parts, turns: Math.max(0.1, world.parts.turns + towardFuel) }),
+      );
+      return answer(
+        turned - rider.taste + chance.normal(0, 0.6 * rider.noise) > -closing.noticed * rider.dull
+          ? "gone"
+          : "same",
+      );
     }
     case "screw-sweep-air":
     case "screw-sweep-fuel":
@@ -87,7 +108,15 @@ export function tryTest(world: World, id: string, opening: number | null, thrott
     }
     case "roll-off": {
       const error = 0.7 * here(1) + 0.3 * here(7 / 8);
-      return answer(error < -0.045 * rider.dull ? "picks-up" : error > 0.045 * rider.dull ? "tiny-cut" : error < -0.02 ? "never" : "at-80");
+      return answer(
+        error < -0.045 * rider.dull
+          ? "picks-up"
+          : error > 0.045 * rider.dull
+            ? "tiny-cut"
+            : error < -0.02
+              ? "never"
+              : "at-80",
+      );
     }
     case "roll-off-four-stroke":
       return answer(here(1) < -0.045 * rider.dull ? "picks-up" : "eases");
@@ -98,7 +127,10 @@ export function tryTest(world: World, id: string, opening: number | null, thrott
     }
     case "plug-look-part":
     case "plug-look-full": {
-      const error = at(seems, opening ?? 1) + chance.normal(0, 0.035) + (world.broken?.fault === "plug-heat-range" ? 0.1 * world.broken.way : 0);
+      const error =
+        at(seems, opening ?? 1) +
+        chance.normal(0, 0.035) +
+        (world.broken?.fault === "plug-heat-range" ? 0.1 * world.broken.way : 0);
       if (error < -0.14 && chance.of(0.5)) return answer("specks");
       return answer(error < -0.05 ? "white" : error > 0.06 ? "black" : "tan");
     }
@@ -125,7 +157,8 @@ function sweep(world: World, turnsNoise: number, feelNoise: number): Tried {
   let least = Infinity;
   let most = -Infinity;
   for (let turns = 0.25; turns <= 4; turns += 0.25) {
-    const error = over(idle, world.seems("stay below 3/4", { ...world.parts, turns })) - world.bench.idlePeak + feelNoise;
+    const error =
+      over(idle, world.seems("stay below 3/4", { ...world.parts, turns })) - world.bench.idlePeak + feelNoise;
     least = Math.min(least, error);
     most = Math.max(most, error);
     if (Math.abs(error) < best.off - 1e-4) best = { turns, off: Math.abs(error) };

@@ -23,7 +23,13 @@ export const drawInstruments = (chance: Chance): Instruments => ({
 });
 
 /** The weather of a ride: a day's course, another day after every third ride. */
-export function weatherAt(seed: string, chanceOf: (...key: readonly (string | number)[]) => Chance, place: Place, ride: number, instruments: Instruments): Weather {
+export function weatherAt(
+  seed: string,
+  chanceOf: (...key: readonly (string | number)[]) => Chance,
+  place: Place,
+  ride: number,
+  instruments: Instruments,
+): Weather {
   const day = Math.floor(ride / 3);
   const daily = chanceOf(seed, "day", day);
   const hourly = chanceOf(seed, "hour", ride);

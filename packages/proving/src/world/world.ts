@@ -4,15 +4,14 @@ import type { Drawn } from "../truth/draw-bike.ts";
 import { fuelOf } from "../truth/fuel.ts";
 import { Mixture } from "../truth/mixture.ts";
 import { upsetBy } from "../truth/upset.ts";
-import { drawBench, type Bench } from "./bench.ts";
+import { type Bench, drawBench } from "./bench.ts";
+import { labour } from "./labour.ts";
 import { CLEAN, endsAnEngine, LEAN_RIDE } from "./limits.ts";
-import { look, type Looked } from "./looks.ts";
-import { labour, RIDE_MINUTES } from "./labour.ts";
-import { reportOf, type Report } from "./report-of.ts";
+import { type Looked, look } from "./looks.ts";
 import { drawRider, type Rider } from "./rider.ts";
+import type { Throttle } from "./throttle.ts";
 import { drawInstruments, type Instruments, type Weather, weatherAt } from "./weather.ts";
-
-export type Throttle = "free" | "seconds only" | "stay below 3/4";
+import type { Written } from "./written.ts";
 
 /** What happened on one ride, for the judge. */
 export interface Ridden {
@@ -21,9 +20,6 @@ export interface Ridden {
   readonly leanestTop: number | null;
   readonly minutes: number;
 }
-
-/** A part's record: what somebody wrote down, which may be wrong, or null where nobody knows. */
-export type Written = { readonly [name in PartName]: number | null };
 
 /**
  * One bike, its rider and its weather: everything a policy may do to it and learn from it, and what the judge sees.
@@ -35,7 +31,11 @@ export class World {
   readonly bench: Bench;
   readonly rides: Ridden[] = [];
   readonly looks: { readonly id: string; readonly looked: Looked; readonly broken: boolean }[] = [];
-  readonly fits: { readonly changes: readonly PartName[]; readonly bought: number; readonly broken: boolean }[] = [];
+  readonly fits: {
+    readonly changes: readonly PartName[];
+    readonly bought: number;
+    readonly broken: boolean;
+  }[] = [];
   minutes = 0;
   bought = 0;
   engineLost = false;
@@ -108,7 +108,13 @@ export class World {
       const lift = LIFTS[i]!;
       const load = Math.max(0, Math.min(1, (lift - 0.1) / 0.6));
       const starved = lift >= 0.75 && throttle === "free" ? upset.starves : 0;
-      return error - starved + load * upset.seemsRichLoaded + (1 - load) * upset.seemsRichLight + this.bench.character[i]!;
+      return (
+        error -
+        starved +
+        load * upset.seemsRichLoaded +
+        (1 - load) * upset.seemsRichLight +
+        this.bench.character[i]!
+      );
     });
   }
 
@@ -120,31 +126,28 @@ export class World {
     return this.#broken === null && isClean(this.error());
   }
 
-  /** Rides it and gives the report. The weather has moved since the last ride. */
-  ride(throttle: Throttle, against: { readonly parts: Parts; readonly seems: readonly number[] } | null = null): Report {
-    this.#out(throttle, RIDE_MINUTES);
-    return reportOf(this, throttle, against?.seems ?? null);
-  }
-
-  /** A run on the bike that is no full report, such as a ridden test. */
-  runFor(throttle: Throttle, minutes: number): void {
-    this.#out(throttle, minutes);
-  }
-
-  #out(throttle: Throttle, minutes: number): void {
+  /** Takes it out. The weather has moved since the last ride. */
+  run(throttle: Throttle, minutes: number): void {
     const { bike, place } = this.drawn;
     this.#weather = weatherAt(bike.seed, chanceOf, place, this.rides.length, this.#instruments);
     this.#mixture = null;
     this.#tried = 0;
     const upset = upsetBy(this.#broken, bike.body.bore);
     const starved = throttle === "free" ? upset.starves : 0;
-    const top = this.error().filter((_, i) => LIFTS[i]! >= 0.75).map((error) => error - starved);
+    const top = this.error()
+      .filter((_, i) => LIFTS[i]! >= 0.75)
+      .map((error) => error - starved);
     const leanestTop = throttle === "stay below 3/4" ? null : Math.min(...top);
     this.rides.push({ clean: this.isClean(), leanestTop, minutes });
     this.minutes += minutes;
     // The first ride is the owner's own, before anybody advised anything.
     const advised = this.rides.length > 1;
-    if (advised && leanestTop !== null && leanestTop < LEAN_RIDE && endsAnEngine(bike.engine.strokes, leanestTop, throttle, this.chance("luck").uniform())) {
+    if (
+      advised &&
+      leanestTop !== null &&
+      leanestTop < LEAN_RIDE &&
+      endsAnEngine(bike.engine.strokes, leanestTop, throttle, this.chance("luck").uniform())
+    ) {
       this.engineLost = true;
     }
   }
@@ -152,15 +155,25 @@ export class World {
   /** Fits parts; a screw or clip lands where it was meant to, near enough. */
   fit(change: Partial<Parts>): void {
     const chance = this.chance("fit", this.fits.length);
-    const changes = (Object.keys(change) as PartName[]).filter((name) => change[name] !== this.#written[name]);
+    const changes = (Object.keys(change) as PartName[]).filter(
+      (name) => change[name] !== this.#written[name],
+    );
     if (changes.length === 0) return;
     let bought = 0;
     for (const name of changes) if (!this.bench.owns(name, change[name]!)) bought++;
     this.bought += bought;
     this.minutes += labour(changes) + 45 * Math.min(1, bought);
-    const parts = { ...this.#parts, ...Object.fromEntries(changes.map((name) => [name, change[name]!])) } as Parts;
-    this.#parts = changes.includes("turns") ? { ...parts, turns: Math.max(0.1, change.turns! + chance.normal(0, 0.05)) } : parts;
-    this.#written = { ...this.#written, ...Object.fromEntries(changes.map((name) => [name, change[name]!])) } as Written;
+    const parts = {
+      ...this.#parts,
+      ...Object.fromEntries(changes.map((name) => [name, change[name]!])),
+    } as Parts;
+    this.#parts = changes.includes("turns")
+      ? { ...parts, turns: Math.max(0.1, change.turns! + chance.normal(0, 0.05)) }
+      : parts;
+    this.#written = {
+      ...this.#written,
+      ...Object.fromEntries(changes.map((name) => [name, change[name]!])),
+    } as Written;
     this.#mixture = null;
     this.fits.push({ changes, bought, broken: this.#broken !== null });
   }
