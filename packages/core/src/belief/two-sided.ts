@@ -78,8 +78,7 @@ function addPart(
   let total = 0;
   for (let k = 0; k < POINTS; k++) {
     const s = gridPoint(k);
-    values[k] =
-      exp((-0.5 * (s - around.mean) * (s - around.mean)) / around.variance) * likelihood[k]!;
+    values[k] = exp((-0.5 * (s - around.mean) * (s - around.mean)) / around.variance) * likelihood[k]!;
     total += values[k]!;
   }
   if (!(total > 0)) return;
