@@ -1,4 +1,5 @@
 import { type Advice, checkById, nextStep, type Step, testById } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { LIFTS, type PartName, type Parts } from "../truth/bike.ts";
 import { looksFor } from "../world/looks.ts";
 import { ride } from "../world/report-of.ts";
@@ -22,7 +23,7 @@ function follow(world: World, notes: Notes, told: ToldCase): void {
   let confirmed = false;
   const failed = new Set<string>();
   for (let steps = 0; steps < MOST_STEPS && mayGoOn(world); steps++) {
-    const outcome = nextStep(told.case());
+    const outcome = nextStep(told.case(), english);
     if (!outcome.ok) {
       notes.steps.push(`refused: ${outcome.detail}`);
       return;
