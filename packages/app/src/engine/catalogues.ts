@@ -8,6 +8,7 @@ const CATALOGUES: Readonly<Partial<Record<Language, () => Promise<CoreWords>>>> 
   readonly en: () => Promise<CoreWords>;
 } = {
   en: () => import("@jetwright/core/words/en").then(({ english }) => english),
+  de: () => import("@jetwright/core/words/de").then(({ german }) => german),
 };
 
 const loaded = new Map<Language, Promise<CoreWords>>();

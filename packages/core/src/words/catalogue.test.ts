@@ -6,11 +6,12 @@ import { FAULTS } from "../belief/catalogue.ts";
 import { SIGN_SECTIONS, SIGNS } from "../belief/signs/all.ts";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import type { CoreWords } from "./core-words.ts";
+import { german } from "./de.ts";
 import { english } from "./en.ts";
 import { signWords } from "./sign-words.ts";
 import { spokenSamples, textsOf } from "./test-catalogue.ts";
 
-const LANGUAGES: readonly CoreWords[] = [english];
+const LANGUAGES: readonly CoreWords[] = [english, german];
 
 describe.each(LANGUAGES.map((words) => [words.language, words] as const))("the words in %s", (_, words) => {
   test("are never empty and never left open", () => {
@@ -104,6 +105,28 @@ describe.each(LANGUAGES.map((words) => [words.language, words] as const))("the w
       words.steps.change.jet(null),
     ];
     for (const said of unknown) expect(said).toMatch(/^[^\d]+$/);
+  });
+});
+
+/** English words that no other language here has. */
+const ENGLISH = /\b(the|and|with|of|is|throttle|jet|screw|needle|revs|idle|plug|pipe|fuel|when|after)\b/i;
+
+describe.each(
+  LANGUAGES.filter((words) => words !== english).map((words) => [words.language, words] as const),
+)("the words in %s", (_, words) => {
+  test("are nowhere left in English", () => {
+    const inEnglish = new Map(textsOf(english));
+    for (const [path, text] of textsOf(words)) {
+      expect(text, path).not.toMatch(ENGLISH);
+      if (/[a-z]{4}/.test(text) && text !== "Multimeter") expect(text, path).not.toBe(inEnglish.get(path));
+    }
+    for (const { said } of spokenSamples(words)) expect(said).not.toMatch(ENGLISH);
+  });
+
+  test("write a broken figure with a comma", () => {
+    expect(words.parts.value({ part: "slide", cutawayMm: 3.5 })).toContain("3,5");
+    expect(words.parts.value({ part: "clip", groove: 2.5 })).toContain("2,5");
+    for (const [path, text] of textsOf(words)) expect(text, path).not.toMatch(/\d\.\d/);
   });
 });
 
