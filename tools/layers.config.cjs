@@ -18,6 +18,7 @@ const packages = {
   app: ["core", "records"],
   // Development only: measures the rest, and nothing imports it.
   proving: ["core", "records"],
+  server: ["core", "records"],
 };
 
 const test = "[.]test[.]ts$";

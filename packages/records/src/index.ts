@@ -4,6 +4,7 @@
 export { closestWords, didYouMean } from "./closest-words.ts";
 export { CORE_VOCABULARY } from "./core-vocabulary.ts";
 // reading and writing
+export { readBareRecord } from "./bare-record.ts";
 export type { Entry, Envelope, KeptEntry, UsedEntry, UsedEntryOf } from "./entry.ts";
 // time and ids
 export type { InstantReason } from "./instant.ts";
