@@ -1,10 +1,10 @@
 // The only door of the package: every public name, by topic. No `export *`.
 
+// reading and writing
+export { readBareRecord } from "./bare-record.ts";
 // words
 export { closestWords, didYouMean } from "./closest-words.ts";
 export { CORE_VOCABULARY } from "./core-vocabulary.ts";
-// reading and writing
-export { readBareRecord } from "./bare-record.ts";
 export type { Entry, Envelope, KeptEntry, UsedEntry, UsedEntryOf } from "./entry.ts";
 // time and ids
 export type { InstantReason } from "./instant.ts";
