@@ -29,12 +29,16 @@ export function sideOf(situation: Situation, frame: Frame): Side {
   return { situation, fitted, slide };
 }
 
-/** Log of the area that main jet and annulus make in a row, up to a constant. */
-export function seriesLog(mainArea: number, annulus: number): number {
-  const main = MAIN_DISCHARGE * mainArea;
-  const needle = ANNULUS_DISCHARGE * annulus;
-  return -0.5 * log(1 / (main * main) + 1 / (needle * needle));
+/** How main jet and annulus each hold back the fuel, 1/m⁴; in a row they add up. Null stands for the other alone. */
+export function seriesResistance(mainArea: number | null, annulus: number | null): number {
+  const main = mainArea === null ? Infinity : MAIN_DISCHARGE * mainArea;
+  const needle = annulus === null ? Infinity : ANNULUS_DISCHARGE * annulus;
+  return 1 / (main * main) + 1 / (needle * needle);
 }
+
+/** Log of the area that main jet and annulus make in a row, up to a constant. */
+export const seriesLog = (mainArea: number, annulus: number): number =>
+  -0.5 * log(seriesResistance(mainArea, annulus));
 
 /** Share of a small change in main jet area that arrives at the end of the row; the annulus has the rest. */
 export function mainShare(mainArea: number, annulus: number): number {
