@@ -146,9 +146,9 @@ export function expectedLoss(table: LossTable, shift: Float64Array): number {
   return trouble;
 }
 
-/** Chance that the mixture at an opening of the top (0 for 3/4, the last for full) is leaner than the limit. */
-export function leanChanceAt(table: LossTable, top: number, shift: Float64Array): number {
-  const { parts, means, variances, weight } = table;
+/** What one part of the belief adds to the chance of being leaner than the limit at an opening of the top. */
+export function leanShare(table: LossTable, top: number, part: number, shift: Float64Array): number {
+  const at = (top * table.parts + part) * TERMS;
   const o = TOP_OPENINGS[top]! * CIRCUIT_COUNT;
   const p = shift[o]!;
   const s = shift[o + 1]!;
@@ -156,12 +156,15 @@ export function leanChanceAt(table: LossTable, top: number, shift: Float64Array)
   const n = shift[o + 3]!;
   const m = shift[o + 4]!;
   const a = shift[o + 5]!;
+  const mean = quadraticAt(table.means, at, p, s, l, n, m, a);
+  const variance = quadraticAt(table.variances, at, p, s, l, n, m, a);
+  return table.weight[part]! * normalCumulative((LEAN_LIMIT - mean) / Math.sqrt(variance));
+}
+
+/** Chance that the mixture at an opening of the top (0 for 3/4, the last for full) is leaner than the limit. */
+export function leanChanceAt(table: LossTable, top: number, shift: Float64Array): number {
   let chance = 0;
-  for (let h = 0, at = top * parts * TERMS; h < parts; h++, at += TERMS) {
-    const mean = quadraticAt(means, at, p, s, l, n, m, a);
-    const variance = quadraticAt(variances, at, p, s, l, n, m, a);
-    chance += weight[h]! * normalCumulative((LEAN_LIMIT - mean) / Math.sqrt(variance));
-  }
+  for (let part = 0; part < table.parts; part++) chance += leanShare(table, top, part, shift);
   return chance;
 }
 

@@ -182,22 +182,26 @@ function splitUp(count: number, leaf: number, value: (i: number, u: number) => n
   const to = new Int32Array(most);
   const child = new Int32Array(most);
   const parent = new Int32Array(most);
-  let order = Array.from({ length: count }, (_, i) => i);
+  const order = Int32Array.from({ length: count }, (_, i) => i);
   to[0] = count;
   let nodes = 1;
   for (let node = 0; node < nodes; node++) {
     const [start, end] = [from[node]!, to[node]!];
     if (end - start <= leaf) continue;
-    const own = order.slice(start, end);
+    const own = order.subarray(start, end);
     let widest = -1;
     let along = 0;
     for (let u = 0; u < openings; u++) {
-      const values = own.map((i) => value(i, u));
-      const width = Math.max(...values) - Math.min(...values);
+      let least = Infinity;
+      let most = -Infinity;
+      for (let at = start; at < end; at++) {
+        least = Math.min(least, value(order[at]!, u));
+        most = Math.max(most, value(order[at]!, u));
+      }
+      const width = most - least;
       if (width > widest) [widest, along] = [width, u];
     }
     own.sort((a, b) => value(a, along) - value(b, along) || a - b);
-    order = [...order.slice(0, start), ...own, ...order.slice(end)];
     const middle = start + ((end - start) >> 1);
     child[node] = nodes;
     parent[nodes] = node;
@@ -208,5 +212,5 @@ function splitUp(count: number, leaf: number, value: (i: number, u: number) => n
     to[nodes + 1] = end;
     nodes += 2;
   }
-  return { order: Int32Array.from(order), from, to, child, parent, nodes };
+  return { order, from, to, child, parent, nodes };
 }

@@ -3,7 +3,8 @@ import { collapseAt } from "./collapsed.ts";
 import { type DrawerSpace, shiftOfChoice, writeShift } from "./drawer-space.ts";
 import { foundAt } from "./found-at.ts";
 import { LeanEdge } from "./lean-edge.ts";
-import { expectedLoss, leanChanceAt, SHIFT_SIZE, TOP_OPENINGS } from "./loss-table.ts";
+import { LeanTest } from "./lean-test.ts";
+import { expectedLoss, SHIFT_SIZE } from "./loss-table.ts";
 import { OwnPart } from "./own-part.ts";
 import { type PartnerTree, partnerTree } from "./partner-tree.ts";
 import { type Considered, withoutTwins } from "./twins.ts";
@@ -32,7 +33,7 @@ export const newTally = (): SearchTally => ({ pairs: 0, opened: 0, floors: 0, lo
 
 /** Work between two steps: a few milliseconds on a phone. */
 const PAIRS_A_STEP = 2000;
-const FLOORS_A_STEP = 4000;
+const WORK_A_STEP = 6000;
 /** A first look at so many pairs gives the centre of the floors and a list to beat. */
 const FIRST_LOOK = 2000;
 const RULED_OUT = -Infinity;
@@ -114,6 +115,9 @@ class Sweep {
   readonly #edge: LeanEdge;
   readonly #own: OwnPart;
   readonly #shift = new Float64Array(SHIFT_SIZE);
+  readonly #stack: Int32Array;
+  readonly #floors: Float64Array;
+  readonly #leanest: LeanTest;
   #limit = Infinity;
   #worked = 0;
 
@@ -134,6 +138,9 @@ class Sweep {
     this.#tree = partnerTree(space.partners, considered.partners, collapsed);
     this.#edge = new LeanEdge(space.loss, this.#tree, space.leanChance);
     this.#own = new OwnPart(space, collapsed, this.#tree);
+    this.#stack = new Int32Array(this.#tree.nodes + 1);
+    this.#floors = new Float64Array(this.#tree.nodes + 1);
+    this.#leanest = new LeanTest(space.loss, centre, space.leanChance);
     this.#renew();
   }
 
@@ -164,7 +171,11 @@ class Sweep {
       const mask = this.#take(i * stride);
       this.#own.weigh();
       this.#tally.opened++;
-      for (const _ of this.#open(i * stride, mask)) yield 0.4 + (0.6 * at) / open;
+      this.#open(i * stride, mask);
+      if (this.#worked > WORK_A_STEP) {
+        this.#worked = 0;
+        yield 0.4 + (0.6 * at) / open;
+      }
     }
   }
 
@@ -184,45 +195,42 @@ class Sweep {
   }
 
   /** Goes through the tree with the pair at hand, the lower floor first. */
-  *#open(pair: number, mask: number): Generator<void> {
+  #open(pair: number, mask: number): void {
     const { child, from, to } = this.#tree;
     const own = this.#own;
-    const stack = [0];
-    const floors = [-Infinity];
-    while (stack.length > 0) {
-      const node = stack.pop()!;
-      if (floors.pop()! > this.#limit) continue;
-      if (this.#edge.rulesOut(node, own.needle, own.main)) continue;
+    const nodes = this.#stack;
+    const floors = this.#floors;
+    nodes[0] = 0;
+    floors[0] = -Infinity;
+    for (let left = 1; left > 0; ) {
+      const node = nodes[--left]!;
+      if (floors[left]! > this.#limit || this.#edge.rulesOut(node, own.needle, own.main)) continue;
       const first = child[node]!;
       if (first === 0) {
         for (let place = from[node]!; place < to[node]!; place++) this.#weigh(pair, mask, place);
         this.#worked += to[node]! - from[node]!;
-      } else {
-        const one = own.floorOver(first) + this.#minutes(mask, first);
-        const other = own.floorOver(first + 1) + this.#minutes(mask, first + 1);
-        const later = one > other ? 0 : 1;
-        stack.push(first + later, first + 1 - later);
-        floors.push(later === 0 ? one : other, later === 0 ? other : one);
-        this.#worked += 2;
+        continue;
       }
-      if (this.#worked > FLOORS_A_STEP) {
-        this.#worked = 0;
-        yield;
-      }
+      const one = own.floorOver(first) + this.#minutes(mask, first);
+      const other = own.floorOver(first + 1) + this.#minutes(mask, first + 1);
+      const firstLater = one > other;
+      nodes[left] = firstLater ? first : first + 1;
+      floors[left++] = firstLater ? one : other;
+      nodes[left] = firstLater ? first + 1 : first;
+      floors[left++] = firstLater ? other : one;
+      this.#worked += 2;
     }
   }
 
   #weigh(pair: number, mask: number, place: number): void {
-    const { effort, countMinutes, partners, loss, leanChance } = this.#space;
+    const { effort, countMinutes, partners, loss } = this.#space;
     const partner = this.#tree.order[place]!;
     const minutes = countMinutes ? effort.minutes[mask | partners.mask[partner]!]! : 0;
     this.#tally.floors++;
     if (this.#own.floorWith(place) + minutes > this.#limit) return;
     writeShift(this.#shift, this.#own.needle, this.#own.main, partners, partner);
     this.#worked += loss.parts;
-    for (let top = TOP_OPENINGS.length - 1; leanChance < 1 && top >= 0; top--) {
-      if (!(leanChanceAt(loss, top, this.#shift) <= leanChance)) return;
-    }
+    if (!this.#leanest.keeps(this.#shift)) return;
     this.#tally.losses++;
     const { needles, mains } = this.#considered;
     const needle = needles[Math.floor(pair / mains.length)]!;
