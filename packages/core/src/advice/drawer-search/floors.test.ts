@@ -88,7 +88,7 @@ describe("the figures of a drawer", () => {
         const shift = Float64Array.from(values);
         const byCircuit = Object.fromEntries(
           CIRCUITS.map((circuit, c) => [circuit, OPENINGS.map((_, u) => shift[u * CIRCUIT_COUNT + c]!)]),
-        ) as Parameters<typeof direction>[1];
+        ) as unknown as Parameters<typeof direction>[1];
         let trouble = 0;
         let chance = 0;
         OPENINGS.forEach((opening, u) => {
