@@ -10,6 +10,7 @@ const core = {
   belief: ["units", "numerics", "words"],
   advice: ["units", "numerics", "words", "air", "fuel", "parts", "metering", "belief", "baseline"],
   baseline: ["units", "numerics", "air", "fuel", "parts", "metering"],
+  sound: ["units", "numerics"],
 };
 const packages = {
   core: [],
@@ -19,6 +20,8 @@ const packages = {
   // Development only: measures the rest, and nothing imports it.
   proving: ["core", "records"],
   server: ["core", "records"],
+  // Made sounds with a known truth: for tests and measurement only.
+  "sound-lab": ["core"],
 };
 
 const test = "[.]test[.]ts$";

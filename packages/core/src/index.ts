@@ -185,6 +185,17 @@ export { outIs, readTurns, SCREW_RULE, screwText } from "./parts/screw.ts";
 export type { Body, NozzleKind, Screw, ScrewKind, Setup } from "./parts/setup.ts";
 export type { SetupPart } from "./parts/setup-text.ts";
 export { needleJetText, needleText, partText, SETUP_ORDER, setupText } from "./parts/setup-text.ts";
+// sound
+export type { SoundDoubt } from "./sound/doubts.ts";
+export type { EngineSound } from "./sound/engine-sound.ts";
+export type { Heard, ListenRefusal, SoundPicture } from "./sound/listen.ts";
+export { listen } from "./sound/listen.ts";
+export type { Chop, Hunting, Idle, Skipping, Snap, SoundEvent, Stall } from "./sound/sound-event.ts";
+export type { HeardFrame, SpeedFollower } from "./sound/speed-follower.ts";
+export { speedFollower } from "./sound/speed-follower.ts";
+export type { SpeedTrack } from "./sound/speed-track.ts";
+export type { Clip, WaveRefusal } from "./sound/wave-file.ts";
+export { readWave } from "./sound/wave-file.ts";
 // units
 export type { Circuit, Shift } from "./units/circuit.ts";
 export { CIRCUITS } from "./units/circuit.ts";

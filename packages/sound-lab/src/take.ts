@@ -222,6 +222,7 @@ function storyOf(
       break;
     case "skip":
       snapTo(8200);
+      planted.pop();
       add({
         seconds: luck.between(2, 3),
         rpm: 8200 * luck.between(0.95, 1.05),
@@ -229,6 +230,7 @@ function storyOf(
         load: 0.7,
         skip: luck.between(0.75, 1),
       });
+      planted.push({ kind: "chop", at: now });
       fallTo(idle);
       rest(2);
       break;

@@ -5,7 +5,11 @@ export interface TruthFigures {
   /** Middle speed of the first two seconds. */
   readonly idleRpm: number;
   /** For each closing of the throttle, in order. */
-  readonly chops: readonly { readonly at: number; readonly hangSeconds: number; readonly undershootPercent: number | null }[];
+  readonly chops: readonly {
+    readonly at: number;
+    readonly hangSeconds: number;
+    readonly undershootPercent: number | null;
+  }[];
   readonly snaps: readonly { readonly at: number; readonly bogPercent: number }[];
   readonly stallAt: number | null;
   readonly hunts: boolean;
@@ -22,7 +26,8 @@ export function truthFigures({ truth, planted }: Take): TruthFigures {
     chops: chopTimes.map((at, i) => chopFigures(rpm, idleRpm, at, snapTimes[i + 1] ?? rpm.length / 1000)),
     snaps: snapTimes.map((at) => {
       let least = Infinity;
-      for (let ms = Math.max(0, at * 1000 - 500); ms < at * 1000 + 100; ms++) least = Math.min(least, rpm[Math.floor(ms)]!);
+      for (let ms = Math.max(0, at * 1000 - 500); ms < at * 1000 + 100; ms++)
+        least = Math.min(least, rpm[Math.floor(ms)]!);
       return { at, bogPercent: 100 * (1 - Math.min(least, idleRpm) / idleRpm) };
     }),
     stallAt: stall?.at ?? null,
@@ -47,12 +52,14 @@ function chopFigures(rpm: Float64Array, idle: number, at: number, until: number)
   for (let ms = from; ms < to; ms++) {
     const value = rpm[ms]!;
     if (rate(ms) < -0.45) falling = true;
-    if (falling && value > 1.15 * rest && value < rest + 0.6 * (high - idle) && Math.abs(rate(ms)) < 0.45) held += 1;
+    if (falling && value > 1.15 * rest && value < rest + 0.6 * (high - idle) && Math.abs(rate(ms)) < 0.45)
+      held += 1;
     if (reached < 0 && value > 0 && value < 1.1 * rest) reached = ms;
   }
   let least = rest;
   if (reached >= 0) {
-    for (let ms = reached; ms < Math.min(to, reached + 1500); ms++) if (rpm[ms]! > 0) least = Math.min(least, rpm[ms]!);
+    for (let ms = reached; ms < Math.min(to, reached + 1500); ms++)
+      if (rpm[ms]! > 0) least = Math.min(least, rpm[ms]!);
   }
   return {
     at,

@@ -45,7 +45,8 @@ export function fourier(length: number): Fourier {
     let n = length;
     let s = 1;
     while (n >= 4) {
-      fourWay(xr, xi, yr, yi, n, s, turnCos, turnSin);
+      if (n === 4) lastFourWay(xr, xi, yr, yi, s);
+      else fourWay(xr, xi, yr, yi, n, s, turnCos, turnSin);
       [xr, xi, yr, yi] = [yr, yi, xr, xi];
       n /= 4;
       s *= 4;
@@ -128,5 +129,33 @@ function fourWay(
       yr[o + 3 * s] = threeR * c3 - threeI * s3;
       yi[o + 3 * s] = threeR * s3 + threeI * c3;
     }
+  }
+}
+
+/** The radix-4 step that is left when n is 4: nothing turns. */
+function lastFourWay(
+  xr: Float64Array,
+  xi: Float64Array,
+  yr: Float64Array,
+  yi: Float64Array,
+  s: number,
+): void {
+  for (let q = 0; q < s; q++) {
+    const sumR = xr[q]! + xr[q + 2 * s]!;
+    const sumI = xi[q]! + xi[q + 2 * s]!;
+    const lessR = xr[q]! - xr[q + 2 * s]!;
+    const lessI = xi[q]! - xi[q + 2 * s]!;
+    const pairR = xr[q + s]! + xr[q + 3 * s]!;
+    const pairI = xi[q + s]! + xi[q + 3 * s]!;
+    const turnedR = xi[q + 3 * s]! - xi[q + s]!;
+    const turnedI = xr[q + s]! - xr[q + 3 * s]!;
+    yr[q] = sumR + pairR;
+    yi[q] = sumI + pairI;
+    yr[q + s] = lessR - turnedR;
+    yi[q + s] = lessI - turnedI;
+    yr[q + 2 * s] = sumR - pairR;
+    yi[q + 2 * s] = sumI - pairI;
+    yr[q + 3 * s] = lessR + turnedR;
+    yi[q + 3 * s] = lessI + turnedI;
   }
 }

@@ -27,7 +27,7 @@ const HUM_WIDTH = 0.0012;
 /** Highest speed that still can be an idle, revolutions a minute. */
 const HIGHEST_IDLE = 3200;
 const MARGINS = {
-  2: { middle: 1.6, low: -0.5 },
+  2: { middle: 1.3, low: -0.7 },
   4: { middle: 0.2, low: -1.6 },
 } as const;
 /** Fewer answered frames than this in all, or more leaps a second than this, and it is talk or music. */

@@ -5,7 +5,7 @@ const HALF = 4;
 /** Frames to either side that a move opens. */
 const OPENS = 4;
 /** A frame this far below what is usual, as a share, may be smeared by a fast change. */
-const WEAK = 0.42;
+const WEAK = 0.55;
 /** Frames over which "usual" is taken. */
 const USUAL = 125;
 

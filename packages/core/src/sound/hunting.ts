@@ -7,6 +7,8 @@ const NEAR_IDLE = 1.35;
 const LEAST = 2.4;
 /** Swing, to either side, from which an idle hunts. */
 const LEAST_SWING = 0.04;
+/** How far it must come back before a turn counts. */
+const BAND = 0.065;
 /** Turns of the swing that must be seen. */
 const LEAST_TURNS = 4;
 
@@ -29,23 +31,22 @@ export function findHunting(line: SpeedLine, idleRpm: number): Omit<Hunting, "co
 
 function swingIn(line: SpeedLine, from: number, to: number): Omit<Hunting, "confidence"> | null {
   if (to - from < LEAST * LINE_RATE) return null;
-  // Each swing is a turn from one side of a band to the other: small wander makes none.
+  // A turn counts once the speed has come back from it by a whole band: small wander makes none.
   const turns: number[] = [];
-  let extreme = line.rpm[from]!;
-  let direction = 0;
-  let extremeAt = from;
+  let [high, low] = [from, from];
+  let rising: boolean | null = null;
   for (let i = from; i < to; i++) {
     const value = line.rpm[i]!;
-    if (direction >= 0 && value > extreme) [extreme, extremeAt] = [value, i];
-    if (direction <= 0 && value < extreme) [extreme, extremeAt] = [value, i];
-    const away = value / extreme;
-    if (
-      (direction >= 0 && away < 1 - 1.6 * LEAST_SWING) ||
-      (direction <= 0 && away > 1 + 1.6 * LEAST_SWING)
-    ) {
-      turns.push(extremeAt);
-      direction = away < 1 ? -1 : 1;
-      [extreme, extremeAt] = [value, i];
+    if (value > line.rpm[high]!) high = i;
+    if (value < line.rpm[low]!) low = i;
+    if (rising !== false && value < line.rpm[high]! * (1 - BAND)) {
+      turns.push(high);
+      rising = false;
+      low = i;
+    } else if (rising !== true && value > line.rpm[low]! * (1 + BAND)) {
+      turns.push(low);
+      rising = true;
+      high = i;
     }
   }
   // The first turn is only where the stretch was entered.
@@ -54,8 +55,8 @@ function swingIn(line: SpeedLine, from: number, to: number): Omit<Hunting, "conf
   const first = real[0]!;
   const last = real.at(-1)!;
   const speeds = [...line.rpm.slice(first, last + 1)];
-  const [high, low] = [share(speeds, 0.95), share(speeds, 0.05)];
-  const swing = (high - low) / (high + low);
+  const [top, bottom] = [share(speeds, 0.95), share(speeds, 0.05)];
+  const swing = (top - bottom) / (top + bottom);
   const every = (2 * (last - first)) / LINE_RATE / (real.length - 1);
   if (swing < LEAST_SWING || every > 4) return null;
   return {
