@@ -107,9 +107,9 @@ function standOut(values: Float64Array, sums: Float64Array, around: number): voi
   sums[size] = sum;
   for (let k = 0; k < size; k++) {
     const from = k > around ? k - around : 0;
-    const to = k + around + 1 < size ? k + around + 1 : size;
+    const to = Math.min(k + around + 1, size);
     const local = sums[to]! - sums[from]!;
     const value = local > 1e-12 ? SPREAD * ((values[k]! * (to - from)) / local - 1) : 0;
-    values[k] = value > MOST ? MOST : value;
+    values[k] = Math.min(MOST, value);
   }
 }
