@@ -1,0 +1,133 @@
+import type { Server as HttpServer } from "node:http";
+import { type ServerType, serve } from "@hono/node-server";
+import type { Database } from "../database/database.ts";
+import { migrate } from "../database/migrate.ts";
+import { createApp } from "../http/app.ts";
+import { LiveStreams } from "../http/live.ts";
+import { Metrics } from "../http/metrics.ts";
+import { type Allowance, RateLimits, USUAL_ALLOWANCES } from "../http/rate-limit.ts";
+import type { Services } from "../http/services.ts";
+import { StaticFiles } from "../http/static-files.ts";
+import { serverIdOf } from "../shop/epoch.ts";
+import { setupCode, shopCount } from "../shop/pairing.ts";
+import { PushQueue } from "../shop/push-queue.ts";
+
+export interface ServerOptions {
+  readonly database: Database;
+  readonly port: number;
+  readonly host: string;
+  /** Folder of the built app; null: only the log is served. */
+  readonly appFolder: string | null;
+  readonly log: (fields: Readonly<Record<string, unknown>>) => void;
+  readonly behindProxy?: boolean;
+  readonly metricsToken?: string | null;
+  readonly allowances?: Readonly<Record<string, Allowance>>;
+}
+
+export interface RunningServer {
+  readonly port: number;
+  /** The code that opens the first shop; null when there is one already. */
+  readonly code: string | null;
+  /** Ends the live streams, lets requests finish, closes the database. */
+  readonly stop: () => Promise<void>;
+}
+
+const BEAT_SECONDS = 20;
+/** How often other processes' news are looked for while pages are open here. */
+const LOOK_MILLISECONDS = 1000;
+const FINISH_MILLISECONDS = 10_000;
+
+/** Brings the tables up to date and answers requests until it is stopped. */
+export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  const { database, log } = options;
+  const steps = await migrate(database);
+  if (steps.length > 0) log({ what: "migrated", steps });
+  let accepting = true;
+  const live = new LiveStreams();
+  const metrics = new Metrics();
+  metrics.gauge("jetwright_live_streams", "Pages that hear of new records at once", () => live.size);
+  metrics.gauge("jetwright_memory_bytes", "Memory of the process", () => process.memoryUsage.rss());
+  const services: Services = {
+    database,
+    queue: new PushQueue(database),
+    live,
+    metrics,
+    limits: new RateLimits(options.allowances ?? USUAL_ALLOWANCES),
+    files: options.appFolder === null ? null : new StaticFiles(options.appFolder),
+    now: Date.now,
+    log,
+    metricsToken: options.metricsToken ?? null,
+    behindProxy: options.behindProxy ?? false,
+    serverId: await serverIdOf(database),
+    accepting: () => accepting,
+  };
+  const code = (await shopCount(database)) === 0 ? await setupCode(database, Date.now()) : null;
+  const server = await listen(services, options);
+  const timers = [
+    setInterval(() => live.beat(), BEAT_SECONDS * 1000),
+    setInterval(followOthers(services), LOOK_MILLISECONDS),
+  ];
+  for (const timer of timers) timer.unref();
+  return {
+    port: (server.address() as { port: number }).port,
+    code,
+    stop: async () => {
+      accepting = false;
+      for (const timer of timers) clearInterval(timer);
+      live.end(() => true);
+      const closed = new Promise((resolve) => server.close(resolve));
+      (server as HttpServer).closeIdleConnections();
+      const cut = setTimeout(() => (server as HttpServer).closeAllConnections(), FINISH_MILLISECONDS);
+      await closed;
+      clearTimeout(cut);
+      await database.close();
+    },
+  };
+}
+
+function listen(services: Services, options: ServerOptions): Promise<ServerType> {
+  const app = createApp(services);
+  return new Promise((resolve, reject) => {
+    const server = serve({ fetch: app.fetch, port: options.port, hostname: options.host }, () => {
+      server.off("error", reject);
+      resolve(server);
+    });
+    const http = server as HttpServer;
+    http.headersTimeout = 10_000;
+    http.requestTimeout = 60_000;
+    http.keepAliveTimeout = 15_000;
+    server.once("error", reject);
+  });
+}
+
+/** Looks for what other processes on the same database wrote and revoked, for the pages that are open here. */
+function followOthers({ database, live, log }: Services): () => void {
+  const seen = new Map<string, number>();
+  let looking = false;
+  const look = async () => {
+    const { shops, devices } = live;
+    const rows = await database.all<{ id: string; last_seq: number }>(
+      `SELECT id, last_seq FROM shop WHERE id IN ${database.dialect.listed}`,
+      [JSON.stringify(shops)],
+    );
+    for (const { id, last_seq } of rows) {
+      if (seen.has(id) && seen.get(id) !== last_seq) live.news(id);
+      seen.set(id, last_seq);
+    }
+    const out = await database.all<{ id: string }>(
+      `SELECT id FROM device WHERE revoked_at IS NOT NULL AND id IN ${database.dialect.listed}`,
+      [JSON.stringify(devices)],
+    );
+    const gone = new Set(out.map(({ id }) => id));
+    if (gone.size > 0) live.end(({ device }) => gone.has(device));
+  };
+  return () => {
+    if (looking || live.size === 0) return;
+    looking = true;
+    look()
+      .catch((error: unknown) => log({ what: "database", why: String(error) }))
+      .finally(() => {
+        looking = false;
+      });
+  };
+}
