@@ -1,10 +1,14 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
-import { build, preview } from "vite";
+import { openDatabase, type RunningServer, startServer, stopWhenAsked } from "@jetwright/server";
+import { build } from "vite";
 import { ROOT } from "./run-step.ts";
 
-/** `npm start`: builds the app when its sources are newer than the last build, and serves it on this machine. */
+/**
+ * `npm start`: builds the app when its sources are newer than the last build, serves it on this machine, and keeps
+ * the shop's log in the data folder (or in the PostgreSQL that DATABASE_URL names).
+ */
 
 const APP = join(ROOT, "packages/app");
 const BUILT = join(ROOT, "dist/app/index.html");
@@ -19,7 +23,12 @@ function newest(path: string): number {
   );
 }
 
-const { values } = parseArgs({ options: { port: { type: "string", default: "4173" } } });
+const { values } = parseArgs({
+  options: {
+    port: { type: "string", default: "4173" },
+    data: { type: "string", default: process.env.JETWRIGHT_DATA ?? join(ROOT, "data") },
+  },
+});
 const port = Number(values.port);
 if (!Number.isInteger(port) || port < 1 || port > 65535) {
   console.error(`--port takes a whole number from 1 to 65535, got "${values.port}".`);
@@ -32,12 +41,31 @@ if (stale) {
   console.log("Building the app …");
   await build({ root: APP, configFile: join(APP, "vite.config.ts"), logLevel: "warn" });
 }
-const server = await preview({
-  root: APP,
-  configFile: join(APP, "vite.config.ts"),
-  preview: { port, strictPort: false },
-  logLevel: "warn",
-});
-const address = server.resolvedUrls?.local[0] ?? `http://localhost:${port}/`;
-console.log(`\nJetwright is at ${address}`);
+const log = (fields: Readonly<Record<string, unknown>>): void => {
+  // A person looks at this terminal: what goes well is not worth a line.
+  if (fields.what !== "request") console.error(JSON.stringify(fields));
+};
+
+/** Ports tried when the one before is taken. */
+const PORTS = 10;
+
+async function serve(tries = 0): Promise<RunningServer> {
+  const database = openDatabase(process.env, values.data, log);
+  try {
+    const appFolder = join(ROOT, "dist/app");
+    return await startServer({ database, port: port + tries, host: "localhost", appFolder, log });
+  } catch (error) {
+    await database.close();
+    const taken = (error as NodeJS.ErrnoException).code === "EADDRINUSE";
+    if (taken && tries < PORTS && port + tries < 65535) return serve(tries + 1);
+    throw error;
+  }
+}
+
+const server = await serve();
+stopWhenAsked(server.stop);
+console.log(`\nJetwright is at http://localhost:${server.port}/`);
 console.log('Open it in a browser: "Look at an example shop" is one tap away. Ctrl+C stops it.');
+if (server.code !== null) {
+  console.log(`To share one log among phones, open More, then Shop, and type this code once: ${server.code}`);
+}

@@ -1,4 +1,6 @@
 import { existsSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { defineConfig } from "@playwright/test";
 
 /** A browser that is there: named, Debian's, or Chrome. Playwright's own where none is. */
@@ -40,7 +42,7 @@ export default defineConfig({
     { name: "desk", use: { viewport: { width: 1280, height: 800 } } },
   ],
   webServer: {
-    command: `npx tsx ../../tools/start.ts --port ${PORT}`,
+    command: `npx tsx ../../tools/start.ts --port ${PORT} --data ${join(tmpdir(), `jetwright-e2e-${PORT}`)}`,
     url: `http://localhost:${PORT}`,
     reuseExistingServer: false,
     timeout: 120_000,

@@ -43,13 +43,7 @@ export async function testServer(change: Partial<Services> = {}) {
   };
   const app = createApp(services);
 
-  const call = async (
-    method: string,
-    path: string,
-    token: string | null = null,
-    body?: Sent,
-    headers = {},
-  ) =>
+  const call = async (method: string, path: string, token: string | null = null, body?: Sent, headers = {}) =>
     app.request(path, {
       method,
       headers: { ...(token === null ? {} : { authorization: `Bearer ${token}` }), ...headers },

@@ -15,9 +15,9 @@ export interface Paired {
   readonly token: string;
 }
 
-/** Codes are typed by hand: 8 letters of 5 bits, in two groups. What is typed may have them otherwise. */
+/** Codes are typed by hand: 8 letters of 5 bits, in groups of four. What is typed may have them otherwise. */
 const plainCode = (typed: string): string => typed.toLowerCase().replaceAll(/[^a-z0-9]/g, "");
-const shownCode = (plain: string): string => `${plain.slice(0, 4)}-${plain.slice(4)}`;
+const shownCode = (plain: string): string => (plain.match(/.{1,4}/g) ?? []).join("-");
 
 async function newCode(
   sql: Sql,
