@@ -1,0 +1,88 @@
+import { expect, type Page, test } from "./quiet-test.ts";
+
+// Opened on a slow network and a slow processor, and kept smooth with a long log. The figures are printed; the limits
+// stand where a machine shared with other work still holds them.
+
+/** A phone on a poor connection: 1.6 Mbit/s, 150 ms there and back, processor slowed four times. */
+const SLOW = { bytesPerSecond: 200_000, latency: 150, cpu: 4 };
+const FIRST_PAINT_LIMIT_MS = 6000;
+const AGAIN_LIMIT_MS = 3000;
+/** The aim is 100 ms; work of others on the machine alone has been seen to stretch a task to 135 ms. */
+const LONG_TASK_MS = 250;
+const RECORDS = 1000;
+
+/** Notes in the page's own time when its first screen is drawn. */
+const noteFirstScreen = (page: Page) =>
+  page.addInitScript(() => {
+    const look = () => {
+      if (document.querySelector("h1") === null) requestAnimationFrame(look);
+      else requestAnimationFrame(() => Object.assign(window, { drawnAt: performance.now() }));
+    };
+    look();
+  });
+
+const firstScreen = async (page: Page): Promise<number> => {
+  const drawn = await page.waitForFunction(() => (window as { drawnAt?: number }).drawnAt);
+  return Math.round(Number(await drawn.jsonValue()));
+};
+
+test("the bike list is drawn soon on a slow phone, at once the second time", async ({ page }) => {
+  await noteFirstScreen(page);
+  const session = await page.context().newCDPSession(page);
+  await session.send("Network.enable");
+  await session.send("Network.emulateNetworkConditions", {
+    offline: false,
+    latency: SLOW.latency,
+    downloadThroughput: SLOW.bytesPerSecond,
+    uploadThroughput: SLOW.bytesPerSecond,
+  });
+  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOW.cpu });
+  await page.goto("/");
+  const first = await firstScreen(page);
+  await page.getByText("Look at an example shop").click();
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 30_000 });
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.reload();
+  const again = await firstScreen(page);
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
+  console.log(`measured: first screen after ${first} ms on a first visit, ${again} ms on the second`);
+  expect(first).toBeLessThan(FIRST_PAINT_LIMIT_MS);
+  expect(again).toBeLessThan(AGAIN_LIMIT_MS);
+});
+
+test(`advice with ${RECORDS} records in the log leaves the page free`, async ({ page }) => {
+  await page.goto("/");
+  await page.getByText("Look at an example shop").click();
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+  await page.evaluate(async (wanted) => {
+    const { jetwright } = window as unknown as {
+      jetwright: { store: { count(): Promise<number> }; keep(...drafts: object[]): Promise<{ ok: boolean }> };
+    };
+    const rides = Array.from({ length: wanted - (await jetwright.store.count()) }, (_, i) => ({
+      kind: "ride-reported",
+      bike: "bramble",
+      body: { reports: [{ sign: i % 3 === 0 ? "stumbles-with-smoke" : "pulls-smoothly", opening: "1/8" }] },
+      at: Date.now() - 1000 * (wanted - i),
+    }));
+    if (!(await jetwright.keep(...rides)).ok) throw new Error("not kept");
+  }, RECORDS);
+  await page.reload();
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
+  await page.evaluate(() => {
+    const tasks: number[] = [];
+    Object.assign(window, { tasks });
+    new PerformanceObserver((list) => {
+      for (const { duration } of list.getEntries()) tasks.push(duration);
+    }).observe({ type: "longtask" });
+  });
+  const asked = Date.now();
+  await page.getByRole("link", { name: /Bramble 250/ }).click();
+  await expect(page.getByRole("link", { name: "Show me how" })).toBeVisible({ timeout: 30_000 });
+  const took = Date.now() - asked;
+  const tasks = await page.evaluate(() => (window as unknown as { tasks: number[] }).tasks);
+  const longest = Math.round(Math.max(0, ...tasks));
+  console.log(
+    `measured: longest task of the page ${longest} ms; advice with ${RECORDS} records in ${took} ms`,
+  );
+  expect(tasks.filter((task) => task > LONG_TASK_MS)).toEqual([]);
+});
