@@ -8,10 +8,11 @@ import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import type { CoreWords } from "./core-words.ts";
 import { german } from "./de.ts";
 import { english } from "./en.ts";
+import { spanish } from "./es.ts";
 import { signWords } from "./sign-words.ts";
 import { spokenSamples, textsOf } from "./test-catalogue.ts";
 
-const LANGUAGES: readonly CoreWords[] = [english, german];
+const LANGUAGES: readonly CoreWords[] = [english, german, spanish];
 
 describe.each(LANGUAGES.map((words) => [words.language, words] as const))("the words in %s", (_, words) => {
   test("are never empty and never left open", () => {
