@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
+import { FITTED_PARTS } from "./setup-fitted.ts";
 import { longText, sha256 } from "./shapes.ts";
 
 /** Words for people; the tool does not read them. */
@@ -17,5 +18,11 @@ export const photo = defineKind({
   v: 1,
   bike: "allowed",
   upcasters: {},
-  body: z.looseObject({ hash: sha256, of: z.optional(longText) }),
+  body: z.looseObject({
+    hash: sha256,
+    of: z.optional(longText),
+    part: z
+      .optional(z.enum(FITTED_PARTS))
+      .check(z.describe("The part that is in it, where it is one that can be fitted")),
+  }),
 });
