@@ -44,6 +44,11 @@ export function historyOf(
   const words = storyWords(language, core);
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const strikes = new Map(shop.struck.map(({ entry, by }) => [entry.id, by]));
+  /** A strike taken back says so itself, by being struck: the strike that did it needs no line of its own. */
+  const countsAgain = (entry: Entry): boolean =>
+    entry.reading === "used" &&
+    entry.kind === "record-struck" &&
+    byId.get(entry.body.record)?.kind === "record-struck";
   const about = (entry: Entry): boolean => {
     if (bikeOf(entry) === bike) return true;
     if (entry.reading !== "used" || entry.kind !== "record-struck") return false;
@@ -51,7 +56,7 @@ export function historyOf(
     return struck !== undefined && bikeOf(struck) === bike;
   };
   const told = mergeEntries(entries).filter(
-    (entry) => about(entry) || (bikeOf(entry) === null && SHOP_WIDE.has(entry.kind)),
+    (entry) => !countsAgain(entry) && (about(entry) || (bikeOf(entry) === null && SHOP_WIDE.has(entry.kind))),
   );
   if (!told.some(about)) return null;
   const story = shop.bikes.get(bike);

@@ -63,6 +63,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
       )}
       <div class="columns">
         <div class="column">
+          {advice === null && <div class="awaited" />}
           {advice?.ok && (
             <>
               <MixturePicture
@@ -70,7 +71,11 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
                 after={advice.value.pictureAfter}
                 governs={governs?.ok ? governs.value.stretches : null}
               />
-              {there && <MixtureWords standing={there} twoSided={advice.value.twoSided} />}
+              {there ? (
+                <MixtureWords standing={there} twoSided={advice.value.twoSided} />
+              ) : (
+                <p class="awaited-words" />
+              )}
               {there && there.told > 0 && <Suspects suspects={advice.value.suspects} />}
               <NextBlock bike={bike} step={advice.value.step} />
               {!advice.value.settled && <p class="quiet small">{words.rough}</p>}
@@ -98,6 +103,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
           )}
         </div>
         <div class="column">
+          {fitted === null && <div class="awaited" />}
           {fitted?.ok && (
             <section>
               <h3>{words.fitted}</h3>

@@ -112,21 +112,19 @@ function StoryLine({ bike, line, newDay }: StoryLineProps) {
               .join(" · ")}
           </p>
         </div>
-        {line.struck !== null ? (
+        {line.kind === "record-struck" ? null : line.struck !== null ? (
           <button type="button" class="button plain" onClick={() => void countAgain(line.struck!.id)}>
             {words.unstrike}
           </button>
         ) : (
-          line.kind !== "record-struck" && (
-            <button
-              type="button"
-              class="button plain"
-              aria-label={words.strikeThis(line.words)}
-              onClick={() => void strike()}
-            >
-              {words.strike}
-            </button>
-          )
+          <button
+            type="button"
+            class="button plain"
+            aria-label={words.strikeThis(line.words)}
+            onClick={() => void strike()}
+          >
+            {words.strike}
+          </button>
         )}
       </li>
     </>
