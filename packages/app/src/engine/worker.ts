@@ -1,6 +1,7 @@
 import { ANSWERS } from "./answers/all.ts";
 import { coreWords } from "./catalogues.ts";
 import type { FromEngine, ToEngine } from "./protocol.ts";
+import { learnSentences } from "./sentences.ts";
 import { EngineState } from "./state.ts";
 
 // The worker: every formula runs here, off the page's own thread.
@@ -13,13 +14,13 @@ async function answer(message: ToEngine): Promise<FromEngine | null> {
       state = new EngineState();
       return null;
     case "speak":
-      await coreWords(message.language);
+      await Promise.all([coreWords(message.language), learnSentences(message.language)]);
       return null;
     case "records":
       state.add(message.lines);
       return { ticket: message.ticket, ok: true, answer: null };
     case "ask": {
-      const words = await coreWords(message.language);
+      const [words] = await Promise.all([coreWords(message.language), learnSentences(message.language)]);
       state.speak(words);
       const reckon = ANSWERS[message.question] as (state: EngineState, given: unknown) => unknown;
       return { ticket: message.ticket, ok: true, answer: await reckon(state, message.given) };

@@ -1,4 +1,3 @@
-import { clipText } from "@jetwright/core";
 import "../styles/pictures.css";
 import { useWords } from "../words/use-words.ts";
 
@@ -19,6 +18,7 @@ const PITCH = 28;
 /** The needle's top end, large: groove 1 is the top one at the blunt end, and a lower groove lifts the needle. */
 export function ClipPicture({ grooves, clip, to }: ClipPictureProps) {
   const words = useWords().pictures.clip;
+  const said = (groove: number) => words.in(Math.floor(groove), grooves, !Number.isInteger(groove));
   const y = (groove: number) => FIRST + (groove - 1) * PITCH;
   const high = y(grooves) + 44;
   const notch = 7;
@@ -82,8 +82,8 @@ export function ClipPicture({ grooves, clip, to }: ClipPictureProps) {
         )}
       </svg>
       <figcaption class="stack">
-        {clip !== null && <strong>{words.now(clipText({ grooves }, clip))}</strong>}
-        {moves && <strong>{words.goesTo(clipText({ grooves }, to), to > clip)}</strong>}
+        {clip !== null && <strong>{words.now(said(clip))}</strong>}
+        {moves && <strong>{words.goesTo(said(to), to > clip)}</strong>}
         <span>
           <span class="rich">↑ {words.richer}</span> {words.lower}
         </span>

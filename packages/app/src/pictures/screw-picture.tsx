@@ -1,5 +1,6 @@
-import { outIs, SCREW_RULE, type ScrewKind, turnsText } from "@jetwright/core";
+import { outIs, type ScrewKind } from "@jetwright/core";
 import "../styles/pictures.css";
+import { useTurns } from "../preferences/use-figure.ts";
 import { useWords } from "../words/use-words.ts";
 
 interface ScrewPictureProps {
@@ -15,6 +16,7 @@ const HIGH = 190;
 /** Where the screw of this body sits, and which way is richer on it. */
 export function ScrewPicture({ kind, turns, to }: ScrewPictureProps) {
   const words = useWords().pictures.screw;
+  const turnsText = useTurns();
   const outRicher = outIs(kind) === 1;
   const moves = turns !== null && to !== null && to !== undefined && to !== turns;
   const side = kind === "air" ? -1 : 1;
@@ -66,7 +68,7 @@ export function ScrewPicture({ kind, turns, to }: ScrewPictureProps) {
         <span>
           <span class="lean">↓ {words.leaner}</span> {outRicher ? words.turnIn : words.turnOut}
         </span>
-        <span class="small quiet">{SCREW_RULE[kind]}</span>
+        <span class="small quiet">{words.rule[kind]}</span>
       </figcaption>
     </figure>
   );

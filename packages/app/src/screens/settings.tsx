@@ -90,7 +90,6 @@ export function Settings() {
         onChoose={(hand) => set({ hand })}
       />
       <LanguageChoice />
-      <p class="quiet small">{words.languageHint}</p>
     </Screen>
   );
 }

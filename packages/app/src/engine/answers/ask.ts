@@ -1,6 +1,7 @@
 import { setupText } from "@jetwright/core";
 import { bikeCase, type UsedEntry } from "@jetwright/records";
 import { type AskWords, ask } from "../../words/en/ask.ts";
+import { sentencesIn } from "../sentences.ts";
 import type { EngineState } from "../state.ts";
 import { airWords, fuelWords, sentenceOf } from "./story/sentence.ts";
 import { setupWords } from "./story/setup-words.ts";
@@ -12,8 +13,6 @@ export interface AskView {
   readonly items: readonly { readonly title: string; readonly answer: string; readonly known: boolean }[];
   readonly text: string;
 }
-
-const ASK_WORDS: Readonly<Record<string, AskWords>> = { en: ask };
 
 /** Most rides and checks told: the older ones are history. */
 const MOST = 4;
@@ -30,7 +29,7 @@ export function askFor(
 ): AskView | null {
   const told = shop.bikes.get(bike);
   if (told === undefined) return null;
-  const words = ASK_WORDS[language] ?? ask;
+  const words = sentencesIn(language)?.ask ?? ask;
   const say = storyWords(language, core);
   const story = bikeCase(shop, bike);
   const { description, now } = told;

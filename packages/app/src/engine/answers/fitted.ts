@@ -1,4 +1,4 @@
-import { accept, type HowKnown, type Outcome, type SetupPart, turnsText } from "@jetwright/core";
+import { accept, type HowKnown, type Outcome, type SetupPart } from "@jetwright/core";
 import { bikeCase, type FITTED_PARTS, type FittedPart, type FittedParts } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
 import { partRows } from "./part-rows.ts";
@@ -43,12 +43,12 @@ const ORDER: readonly FittedPart[] = [
 ] satisfies readonly (typeof FITTED_PARTS)[number][];
 
 /** Every part of a bike as fitted now, each with how it is known. */
-export function fittedOn({ shop }: EngineState, { bike }: { readonly bike: string }): Outcome<Fitted> {
+export function fittedOn({ shop, words }: EngineState, { bike }: { readonly bike: string }): Outcome<Fitted> {
   const made = bikeCase(shop, bike);
   if (!made.ok) return made;
   const story = shop.bikes.get(bike)!;
   const { setup } = story.now;
-  const said = new Map(partRows(made.value.now.setup).map((row) => [row.part, row]));
+  const said = new Map(partRows(made.value.now.setup, words).map((row) => [row.part, row]));
   const screw = story.description?.carburetor?.screw ?? "unknown";
   const needle = setup.parts.needle;
   return accept({
@@ -63,7 +63,7 @@ export function fittedOn({ shop }: EngineState, { bike }: { readonly bike: strin
         setup.parts.screw !== "unknown"
       ) {
         const { turnsOut, how } = setup.parts.screw;
-        return { part, value: `${turnsText(turnsOut)} turns out`, how: how ?? "told", told };
+        return { part, value: words.parts.turnsOut(turnsOut), how: how ?? "told", told };
       }
       return { part, value: row.value, how: row.how, told };
     }),

@@ -1,16 +1,14 @@
 import {
-  cutawayText,
+  type CoreWords,
   type HowKnown,
-  jetText,
+  type Jet,
   type Known,
-  needleJetText,
-  needleText,
   SETUP_ORDER,
   type Setup,
   type SetupPart,
   toMillimetre,
-  turnsText,
 } from "@jetwright/core";
+import { valueWords } from "../sentences.ts";
 
 export interface PartRow {
   readonly part: SetupPart;
@@ -20,37 +18,43 @@ export interface PartRow {
 }
 
 /** Every part of a setup as a row: its value without its name, and how it is known. */
-export const partRows = (setup: Setup): readonly PartRow[] =>
+export const partRows = (setup: Setup, words: CoreWords): readonly PartRow[] =>
   SETUP_ORDER.map((part) => {
     const fitted: Known<unknown> = setup[part];
-    return { part, value: fitted.part === null ? null : partValue(setup, part), how: fitted.how };
+    return { part, value: fitted.part === null ? null : partValue(setup, part, words), how: fitted.how };
   });
 
-const turnsOut = (turns: number): string =>
-  `${turnsText(turns)} ${turns > 0 && turns <= 1 ? "turn" : "turns"} out`;
-
-function partValue(setup: Setup, part: SetupPart): string {
+function partValue(setup: Setup, part: SetupPart, words: CoreWords): string {
+  const say = valueWords(words.language);
+  const jet = ({ number, numbering, maker }: Jet) => words.parts.jet({ number, numbering, maker });
+  const millimetres = (x: Parameters<typeof toMillimetre>[0], digits: number) =>
+    words.figure(toMillimetre(x).toFixed(digits));
   switch (part) {
     case "main":
     case "pilot":
     case "mainAirJet":
     case "pilotAirJet":
-      return jetText(setup[part].part!);
-    case "needle":
-      return needleText(setup.needle.part!).replace(/^needle /, "");
+      return jet(setup[part].part!);
+    case "needle": {
+      const { marks, grooves, profile } = setup.needle.part!;
+      const straight = profile === null ? null : millimetres(profile.straightDiameter, 3);
+      return say.needle(marks.trim(), grooves, straight, profile?.tapers.length ?? 0);
+    }
     case "clip": {
-      const grooves = setup.needle.part?.grooves;
       const groove = setup.clip.part!;
-      const shim = Number.isInteger(groove) ? "" : " + half-step shim";
-      return `${Math.floor(groove)}${grooves === undefined ? "" : ` of ${grooves}`} from the top${shim}`;
+      return say.clip(
+        Math.floor(groove),
+        setup.needle.part?.grooves ?? null,
+        !Number.isInteger(groove as number),
+      );
     }
     case "needleJet":
-      return needleJetText(setup.needleJet.part!).replace(/^needle jet /, "");
+      return `${millimetres(setup.needleJet.part!, 2)} mm`;
     case "cutaway":
-      return cutawayText(setup.cutaway.part!).replace(/^slide with /, "");
+      return say.cutaway(words.figure(Number(toMillimetre(setup.cutaway.part!).toFixed(2))));
     case "screw":
-      return turnsOut(setup.screw.part!.turnsOut);
+      return words.parts.turnsOut(setup.screw.part!.turnsOut);
     case "fuelLift":
-      return `${toMillimetre(setup.fuelLift.part!).toFixed(1)} mm below the needle jet's top`;
+      return say.level(millimetres(setup.fuelLift.part!, 1));
   }
 }

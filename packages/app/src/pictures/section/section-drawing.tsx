@@ -1,7 +1,6 @@
-import { turnsText } from "@jetwright/core";
 import { useId } from "preact/hooks";
 import type { Anatomy } from "../../engine/answers/anatomy.ts";
-import { useFigure } from "../../preferences/use-figure.ts";
+import { useFigure, useTurns } from "../../preferences/use-figure.ts";
 import { useWords } from "../../words/use-words.ts";
 import { diameterAt, type Pose } from "./pose.ts";
 
@@ -17,6 +16,7 @@ interface SectionDrawingProps {
 export function SectionDrawing({ anatomy, pose }: SectionDrawingProps) {
   const words = useWords().pictures.section;
   const figure = useFigure();
+  const turns = useTurns();
   const hatch = useId();
   const { widthMm: w, heightMm: h, seatToJetMm, cutawayMm, needle, clip, groovePitchMm, screw } = anatomy;
   const tip = needle[needle.length - 1]!.belowTopGrooveMm;
@@ -271,7 +271,7 @@ export function SectionDrawing({ anatomy, pose }: SectionDrawingProps) {
         screwSide < 0 ? 4 : WIDE - 4,
         rows(0),
         screwSide < 0 ? "start" : "end",
-        words.screw(screw.kind, turnsText(screw.turns)),
+        words.screw(screw.kind, turns(screw.turns)),
         [screwEnd - screwSide * 2, screwY - 1.8],
         false,
         usual("screw"),

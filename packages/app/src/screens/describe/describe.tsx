@@ -1,4 +1,3 @@
-import { SCREW_RULE } from "@jetwright/core";
 import { useState } from "preact/hooks";
 import { useLocation } from "wouter-preact";
 import type { BikeView } from "../../engine/answers/bike.ts";
@@ -31,7 +30,7 @@ export function Describe({ params }: { readonly params: { readonly bike: string 
 }
 
 function DescriptionForm({ view, away }: { readonly view: BikeView; readonly away: boolean }) {
-  const { describe: words, newBike: own, settings } = useWords();
+  const { describe: words, newBike: own, pictures, settings } = useWords();
   const shop = useShop();
   const [preferences] = usePreferences();
   const [, go] = useLocation();
@@ -118,7 +117,7 @@ function DescriptionForm({ view, away }: { readonly view: BikeView; readonly awa
         options={(["air", "fuel"] as const).map((value) => ({
           value,
           words: own.screws[value],
-          hint: SCREW_RULE[value],
+          hint: pictures.screw.rule[value],
         }))}
         onChoose={(screw) => set({ screw })}
       />

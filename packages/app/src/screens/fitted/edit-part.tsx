@@ -1,4 +1,3 @@
-import { GROOVE_RULE, SCREW_RULE } from "@jetwright/core";
 import type { FittedPart, JsonObject } from "@jetwright/records";
 import { useState } from "preact/hooks";
 import { Link, useLocation } from "wouter-preact";
@@ -58,7 +57,7 @@ interface PartFormProps {
 }
 
 function PartForm({ bike, part, fitted, back }: PartFormProps) {
-  const { fitted: words, newBike } = useWords();
+  const { fitted: words, newBike, pictures } = useWords();
   const shop = useShop();
   const [, go] = useLocation();
   const row = fitted.rows.find((one) => one.part === part)!;
@@ -134,8 +133,8 @@ function PartForm({ bike, part, fitted, back }: PartFormProps) {
         </>
       }
     >
-      {part === "screw" && fitted.screw !== null && <p>{SCREW_RULE[fitted.screw]}</p>}
-      {part === "clip" && <p>{GROOVE_RULE}</p>}
+      {part === "screw" && fitted.screw !== null && <p>{pictures.screw.rule[fitted.screw]}</p>}
+      {part === "clip" && <p>{pictures.clip.rule}</p>}
       {part === "needle" && field("marks", words.edit.marks, words.edit.marksHint)}
       {part === "needle" && field("grooves", words.edit.grooves)}
       {part === "needle" && field("pitch", words.edit.pitch, undefined, "mm")}

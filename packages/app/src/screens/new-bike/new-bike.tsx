@@ -1,4 +1,3 @@
-import { GROOVE_RULE } from "@jetwright/core";
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { useLocation } from "wouter-preact";
@@ -184,7 +183,7 @@ export function NewBike() {
           <>
             {text("marks", own.marks, words.fitted.edit.marksHint)}
             {number("grooves", own.grooves)}
-            {text("clip", own.clip, GROOVE_RULE)}
+            {text("clip", own.clip, words.pictures.clip.rule)}
             {number("needleJet", own.needleJet, "mm")}
           </>,
         )}

@@ -17,7 +17,7 @@ export const cards: Words["cards"] = {
   nextStep: "Nächster Schritt",
   keepBest: (turns) => `Speichern: am besten bei ${turns}`,
   best: "Bester Leerlauf bei",
-  turns: (text, turns) => `${text} ${turns <= 1 ? "Umdrehung" : "Umdrehungen"} heraus`,
+  turns: (text, turns) => `${text} ${turns <= 1 ? "Umdrehung" : "Umdrehungen"} offen`,
   quarterLess: "¼ Umdrehung hinein",
   quarterMore: "¼ Umdrehung heraus",
   orWithout: "Ohne Zählen: antippen, wo es am besten war",

@@ -50,7 +50,7 @@ export const fitted: Words["fitted"] = {
     numbering: "Was die Zahl bedeutet",
     maker: "Hersteller, wie auf der Tüte",
     makerHint: "Gleiche Zahlen zweier Hersteller sind nicht dieselbe Bohrung.",
-    turns: "Umdrehungen heraus",
+    turns: "Umdrehungen offen",
     turnsHint: "Hineindrehen, bis sie leicht aufsitzt, und zählen; dann zurückdrehen. 1,5 oder 1 1/2.",
     cutaway: "Ausschnitt oder die Zahl auf dem Schieber",
     marks: "Eingeschlagene Kennung",

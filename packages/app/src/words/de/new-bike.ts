@@ -54,7 +54,7 @@ export const newBike: Words["newBike"] = {
     fuel: "Eine Gemischschraube: heraus ist fetter.",
     unsure: "Ihre Umdrehungen zählen nicht, bis du nachsiehst.",
   },
-  turns: "Umdrehungen heraus, ab leicht aufsitzend",
+  turns: "Umdrehungen offen, ab leicht aufsitzend",
   placeFold: "Wo und in welcher Luft gefahren wird",
   placeCost:
     "Nicht bekannt: Gerechnet wird mit einem Normaltag und breitem Band. Schon Höhe und Temperatur machen es viel schmaler.",

@@ -24,7 +24,7 @@ const amount = (percent: number): string => {
 
 const kindOf = (kind: "air" | "fuel"): string => (kind === "air" ? "Luftschraube" : "Gemischschraube");
 const turnsOf = (turns: string, one: boolean): string =>
-  `${turns} ${one ? "Umdrehung" : "Umdrehungen"} heraus`;
+  `${turns} ${one ? "Umdrehung" : "Umdrehungen"} offen`;
 
 export const pictures: Words["pictures"] = {
   rich: "fett",
@@ -116,6 +116,9 @@ export const pictures: Words["pictures"] = {
     leaner: "magerer",
     higher: "Clip eine Kerbe höher: Die Nadel sitzt tiefer.",
     count: "Kerbe 1 ist die oberste, am stumpfen Ende.",
+    rule: "Kerbe 1 ist die oberste, am stumpfen Ende; eine tiefere Kerbe (höhere Zahl) hebt die Nadel und ist fetter.",
+    in: (groove, of, shim) =>
+      `Clip in Kerbe ${groove} von ${of}, von oben${shim ? ", mit Scheibe für eine halbe Stufe darunter" : ""}`,
   },
   screw: {
     filter: "Filter",
@@ -129,6 +132,10 @@ export const pictures: Words["pictures"] = {
     leaner: "magerer",
     turnOut: "herausdrehen, gegen den Uhrzeigersinn.",
     turnIn: "hineindrehen, im Uhrzeigersinn.",
+    rule: {
+      air: "Eine Luftschraube sitzt auf der Filterseite des Schiebers: heraus ist magerer, hinein fetter.",
+      fuel: "Eine Gemischschraube sitzt auf der Motorseite des Schiebers: heraus ist fetter, hinein magerer.",
+    },
   },
   trend: {
     title: "Von Fahrt zu Fahrt",

@@ -18,7 +18,6 @@ export const settings: Words["settings"] = {
   right: "Rechts",
   left: "Links",
   language: "Sprache",
-  languageHint: "Noch nicht von jemandem geprüft, dessen Muttersprache Deutsch ist.",
   backup: "Sicherung und Kopien",
   cautions: "Alle Warnhinweise",
   cautionsTitle: "Warnhinweise",

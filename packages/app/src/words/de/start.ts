@@ -41,7 +41,7 @@ export const start: Words["start"] = {
   },
   numbered: (part, numbering) => `${part}, Zahl ist ${numbering}`,
   clip: (groove) => `Kerbe ${plain(groove)} von 5, von oben`,
-  turns: (turns) => `${plain(turns)} Umdrehungen heraus`,
+  turns: (turns) => `${plain(turns)} Umdrehungen offen`,
   cutaway: (mm) => `${plain(mm)} mm`,
   spread: (low, high) => `neun von zehn landen zwischen ${low} und ${high}`,
   needle: "Düsennadel",

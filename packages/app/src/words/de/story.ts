@@ -15,6 +15,7 @@ export const story: StoryWords = {
   backAgain: "Wieder in der Liste",
   found: (parts) => `Verbaut vorgefunden: ${parts}`,
   fitted: (parts) => `Eingebaut: ${parts}`,
+  figure: (plain) => plain.replace(".", ","),
   part: {
     main: "Hauptdüse",
     pilot: "Leerlaufdüse",
@@ -31,7 +32,7 @@ export const story: StoryWords = {
   groove: (groove) =>
     `Clip in Kerbe ${Math.floor(groove)}${groove % 1 === 0 ? "" : " mit Scheibe für eine halbe Stufe"}`,
   cutaway: (mm) => `Schieber mit ${n(mm)} mm Ausschnitt`,
-  turns: (turns, one) => `Schraube ${turns} ${one ? "Umdrehung" : "Umdrehungen"} heraus`,
+  turns: (turns, one) => `Schraube ${turns} ${one ? "Umdrehung" : "Umdrehungen"} offen`,
   level: (mm) => `Kraftstoff ${n(mm)} mm unter der Oberkante der Nadeldüse`,
   how: { measured: "gemessen", "read by eye": "abgelesen", told: "gehört" },
   air: (what) => `Luft: ${what}`,

@@ -97,6 +97,9 @@ export const pictures = {
     leaner: "leaner",
     higher: "clip one groove higher: the needle sits lower.",
     count: "Groove 1 is the top one, at the blunt end.",
+    rule: "Groove 1 is the top one, at the blunt end; a lower groove (a higher number) lifts the needle and is richer.",
+    in: (groove: number, of: number, shim: boolean) =>
+      `clip in groove ${groove} of ${of} from the top${shim ? " with a half-step shim under it" : ""}`,
   },
   screw: {
     filter: "filter",
@@ -110,6 +113,10 @@ export const pictures = {
     leaner: "leaner",
     turnOut: "turn it out, against the clock.",
     turnIn: "turn it in, with the clock.",
+    rule: {
+      air: "An air screw sits on the filter side of the slide: out is leaner, in is richer.",
+      fuel: "A fuel screw sits on the engine side of the slide: out is richer, in is leaner.",
+    },
   },
   trend: {
     title: "From ride to ride",

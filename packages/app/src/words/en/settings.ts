@@ -16,7 +16,6 @@ export const settings = {
   right: "Right",
   left: "Left",
   language: "Language",
-  languageHint: "The reasons and the steps come in English for now.",
   backup: "Backup and copies",
   cautions: "All cautions",
   cautionsTitle: "Cautions",

@@ -12,6 +12,8 @@ export const story = {
   backAgain: "Back on the list",
   found: (parts: string) => `Found fitted: ${parts}`,
   fitted: (parts: string) => `Fitted: ${parts}`,
+  /** A figure written with a point. */
+  figure: (plain: string) => plain,
   part: {
     main: "main jet",
     pilot: "pilot jet",

@@ -17,7 +17,7 @@ export const cards: Words["cards"] = {
   nextStep: "Siguiente paso",
   keepBest: (turns) => `Guardar: lo mejor, ${turns}`,
   best: "Mejor ralentí:",
-  turns: (text, turns) => `${text} ${turns <= 1 ? "vuelta" : "vueltas"} hacia fuera`,
+  turns: (text, turns) => `${text} ${turns <= 1 ? "vuelta" : "vueltas"} afuera`,
   quarterLess: "¼ de vuelta adentro",
   quarterMore: "¼ de vuelta afuera",
   orWithout: "Sin contar: toca donde fue mejor",

@@ -45,7 +45,7 @@ export const fitted: Words["fitted"] = {
     numbering: "Qué significa el número",
     maker: "Marca, como en la bolsa",
     makerHint: "Números iguales de dos marcas no son el mismo agujero.",
-    turns: "Vueltas hacia fuera",
+    turns: "Vueltas afuera",
     turnsHint: "Apriétalo hasta que asiente con suavidad y cuenta; luego vuelve atrás. 1,5 o 1 1/2.",
     cutaway: "Rebaje, o el número de la campana",
     marks: "Marca grabada",

@@ -53,7 +53,7 @@ export const newBike: Words["newBike"] = {
     fuel: "Es un tornillo de riqueza: hacia fuera, más rica.",
     unsure: "Sus vueltas no se usan hasta que lo mires.",
   },
-  turns: "Vueltas hacia fuera desde que asienta con suavidad",
+  turns: "Vueltas afuera desde que asienta con suavidad",
   placeFold: "Dónde y en qué aire se rueda",
   placeCost:
     "No se sabe: se toma un día normal, con una banda ancha. Solo con altura y temperatura ya se estrecha mucho.",

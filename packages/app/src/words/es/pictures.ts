@@ -24,7 +24,7 @@ const amount = (percent: number): string => {
 
 const kindOf = (kind: "air" | "fuel"): string =>
   kind === "air" ? "tornillo del aire" : "tornillo de riqueza";
-const turnsOf = (turns: string, one: boolean): string => `${turns} ${one ? "vuelta" : "vueltas"} hacia fuera`;
+const turnsOf = (turns: string, one: boolean): string => `${turns} ${one ? "vuelta" : "vueltas"} afuera`;
 
 export const pictures: Words["pictures"] = {
   rich: "rica",
@@ -115,6 +115,9 @@ export const pictures: Words["pictures"] = {
     leaner: "más pobre",
     higher: "clip una muesca más arriba: la aguja queda más baja.",
     count: "La muesca 1 es la de arriba, en el extremo romo.",
+    rule: "La muesca 1 es la de arriba, en el extremo romo; una muesca más baja (número más alto) sube la aguja y es más rica.",
+    in: (groove, of, shim) =>
+      `clip en la muesca ${groove} de ${of} desde arriba${shim ? ", con una arandela de medio paso debajo" : ""}`,
   },
   screw: {
     filter: "filtro",
@@ -128,6 +131,10 @@ export const pictures: Words["pictures"] = {
     leaner: "más pobre",
     turnOut: "aflójalo, contra el reloj.",
     turnIn: "apriétalo, como el reloj.",
+    rule: {
+      air: "El tornillo del aire está del lado del filtro: hacia fuera, más pobre; hacia dentro, más rica.",
+      fuel: "El tornillo de riqueza está del lado del motor: hacia fuera, más rica; hacia dentro, más pobre.",
+    },
   },
   trend: {
     title: "De salida en salida",

@@ -18,7 +18,6 @@ export const settings: Words["settings"] = {
   right: "Derecha",
   left: "Izquierda",
   language: "Idioma",
-  languageHint: "Aún sin revisar por alguien que tenga el español como lengua materna.",
   backup: "Copias de seguridad",
   cautions: "Todas las advertencias",
   cautionsTitle: "Advertencias",

@@ -41,7 +41,7 @@ export const start: Words["start"] = {
   },
   numbered: (part, numbering) => `${part}, número de ${numbering}`,
   clip: (groove) => `muesca ${plain(groove)} de 5 desde arriba`,
-  turns: (turns) => `${plain(turns)} vueltas hacia fuera`,
+  turns: (turns) => `${plain(turns)} vueltas afuera`,
   cutaway: (mm) => `${plain(mm)} mm`,
   spread: (low, high) => `nueve de cada diez acaban entre ${low} y ${high}`,
   needle: "Aguja",

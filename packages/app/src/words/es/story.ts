@@ -15,6 +15,7 @@ export const story: StoryWords = {
   backAgain: "De vuelta en la lista",
   found: (parts) => `Se encontró montado: ${parts}`,
   fitted: (parts) => `Montado: ${parts}`,
+  figure: (plain) => plain.replace(".", ","),
   part: {
     main: "chiclé principal",
     pilot: "chiclé de baja",
@@ -31,7 +32,7 @@ export const story: StoryWords = {
   groove: (groove) =>
     `clip en la muesca ${Math.floor(groove)}${groove % 1 === 0 ? "" : " con arandela de medio paso"}`,
   cutaway: (mm) => `campana con ${n(mm)} mm de rebaje`,
-  turns: (turns, one) => `tornillo ${turns} ${one ? "vuelta" : "vueltas"} hacia fuera`,
+  turns: (turns, one) => `tornillo ${turns} ${one ? "vuelta" : "vueltas"} afuera`,
   level: (mm) => `gasolina ${n(mm)} mm bajo el borde superior del pulverizador`,
   how: { measured: "medido", "read by eye": "leído", told: "de oídas" },
   air: (what) => `Aire: ${what}`,

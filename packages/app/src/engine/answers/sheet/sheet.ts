@@ -78,7 +78,7 @@ export function sheetOf(
       name: description.name ?? bike,
       description,
       screw: base.setup.body.screwKind,
-      parts: partRows(story.value.now.setup),
+      parts: partRows(story.value.now.setup, words),
       fittedAt: Number.isFinite(told.now.setup.at) ? told.now.setup.at : null,
       air: {
         celsius: toCelsius(base.air.temperature),
