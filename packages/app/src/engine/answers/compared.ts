@@ -4,12 +4,12 @@ import {
   compare,
   type Outcome,
   openingName,
-  partText,
-  SETUP_ORDER,
+  type SetupPart,
   SPOKEN_OPENINGS,
 } from "@jetwright/core";
 import { situationOfRecord } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
+import { partRows } from "./part-rows.ts";
 
 export interface ComparedAt {
   readonly opening: string;
@@ -19,8 +19,15 @@ export interface ComparedAt {
   readonly by: Circuit | null;
 }
 
+/** A part that differs: what it is in each, without its name; null where nobody knows. */
+export interface PartCompared {
+  readonly part: SetupPart;
+  readonly from: string | null;
+  readonly to: string | null;
+}
+
 export interface Compared {
-  readonly changes: readonly { readonly from: string; readonly to: string }[];
+  readonly changes: readonly PartCompared[];
   readonly at: readonly ComparedAt[];
   readonly notes: readonly string[];
 }
@@ -30,7 +37,7 @@ export interface Compared {
  * alone, in one air, or each in the air it was ridden in.
  */
 export function compared(
-  { shop }: EngineState,
+  { shop, words }: EngineState,
   {
     bike,
     from,
@@ -45,11 +52,12 @@ export function compared(
   const there = air === "same" ? { ...first.value, setup: second.value.setup } : second.value;
   const comparison = compare(first.value, there);
   if (!comparison.ok) return comparison;
+  const before = partRows(first.value.setup, words);
+  const after = partRows(second.value.setup, words);
   return accept({
-    changes: SETUP_ORDER.map((part) => ({
-      from: partText(first.value.setup, part),
-      to: partText(second.value.setup, part),
-    })).filter((one) => one.from !== one.to),
+    changes: before
+      .map(({ part, value }, i) => ({ part, from: value, to: after[i]!.value }))
+      .filter((one) => one.from !== one.to),
     at: comparison.value.at
       .filter(({ opening }) => SPOKEN_OPENINGS.includes(opening))
       .map(({ opening, ratio, byCircuit }) => ({

@@ -12,10 +12,18 @@ export interface Stretch {
   readonly to: number;
 }
 
+/** How the say is shared at an opening, together 1. */
+export interface LeadAt {
+  readonly opening: Opening;
+  readonly shares: Readonly<Record<"pilot" | "needle" | "main", number>>;
+  /** What half a millimetre less cutaway does, ln ratio; null where the slide has no say worth naming. */
+  readonly slideStep: number | null;
+}
+
 export interface Governs {
   /** From closed to full without a gap; a part that leads nowhere is left out. */
   readonly stretches: readonly Stretch[];
-  readonly at: readonly { readonly opening: Opening; readonly text: string }[];
+  readonly at: readonly LeadAt[];
 }
 
 /** Which part leads where with what is fitted on a bike now. */
@@ -26,7 +34,11 @@ export function governsFor({ shop }: EngineState, { bike }: { readonly bike: str
   if (!all.ok) return all;
   return accept({
     stretches: stretchesOf(all.value),
-    at: all.value.map(({ opening, text }) => ({ opening, text })),
+    at: all.value.map(({ opening, pilot, outlet, needle, main, slideStep }) => ({
+      opening,
+      shares: { pilot: pilot + outlet, needle, main },
+      slideStep: slideStep >= SLIDE_SPEAKS ? slideStep : null,
+    })),
   });
 }
 

@@ -6,7 +6,10 @@ import { bikeAddress } from "./bike-bar.tsx";
 
 /** The one loud thing on the page: what to do next. */
 export function NextBlock({ bike, step }: { readonly bike: string; readonly step: Step }) {
-  const words = useWords().bike;
+  const {
+    bike: words,
+    step: { sureness },
+  } = useWords();
   const stop = step.kind === "stop";
   const why = step.why.map(({ text }) => text).slice(0, 2);
   return (
@@ -14,7 +17,7 @@ export function NextBlock({ bike, step }: { readonly bike: string; readonly step
       <span class="quiet small">{words.nextIn(step.minutes)}</span>
       <h2>{step.title}</h2>
       <p>{why.length > 0 ? `${why.join(". ")}.` : step.expect}</p>
-      {tellsSureness(step) && <span class="quiet small">{words.sure(step.sure.words)}</span>}
+      {tellsSureness(step) && <span class="quiet small">{words.sure(sureness[step.sure.words])}</span>}
       <Link class="button" href={bikeAddress(bike, "next")}>
         {words.showMe}
       </Link>

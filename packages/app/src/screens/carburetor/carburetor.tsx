@@ -1,6 +1,10 @@
+import { openingName } from "@jetwright/core";
+import type { LeadAt } from "../../engine/answers/governs.ts";
 import { ClipPicture } from "../../pictures/clip-picture.tsx";
+import { percentRich } from "../../pictures/percent.ts";
 import { ScrewPicture } from "../../pictures/screw-picture.tsx";
 import { CarburetorSection } from "../../pictures/section/carburetor-section.tsx";
+import { useFigure } from "../../preferences/use-figure.ts";
 import { useAnswer } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { useWords } from "../../words/use-words.ts";
@@ -41,9 +45,9 @@ export function Carburetor({ params }: { readonly params: { readonly bike: strin
             <details>
               <summary>{words.leads}</summary>
               <ul class="rows">
-                {governs.value.at.map(({ opening, text }) => (
-                  <li key={opening} class="row">
-                    {text}
+                {governs.value.at.map((at) => (
+                  <li key={at.opening} class="row">
+                    <LeadsAt at={at} />
                   </li>
                 ))}
               </ul>
@@ -52,5 +56,28 @@ export function Carburetor({ params }: { readonly params: { readonly bike: strin
         </section>
       </div>
     </Screen>
+  );
+}
+
+/** Shares below this are not worth a word. */
+const WORTH_NAMING = 0.1;
+
+function LeadsAt({ at: { opening, shares, slideStep } }: { readonly at: LeadAt }) {
+  const words = useWords().pictures;
+  const figure = useFigure();
+  const { pilotShare, needleShare, mainShare, slideStep: slideWords, richer } = words.section;
+  const named = [
+    { name: pilotShare, share: shares.pilot },
+    { name: needleShare, share: shares.needle },
+    { name: mainShare, share: shares.main },
+  ]
+    .filter(({ share }) => share >= WORTH_NAMING)
+    .sort((a, b) => b.share - a.share)
+    .map(({ name, share }) => `${name} ${Math.round(share * 100)} %`);
+  return (
+    <span>
+      <strong>{words.spokenOpening(openingName(opening))}:</strong> {named.join(", ")}.
+      {slideStep !== null && ` ${slideWords}: ${richer(figure(percentRich(slideStep), 0))}.`}
+    </span>
   );
 }

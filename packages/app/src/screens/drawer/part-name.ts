@@ -6,7 +6,7 @@ export function partName(part: DrawerPart, words: Words["drawer"]): string {
   switch (part.part) {
     case "main":
     case "pilot":
-      return `${part.number}`;
+      return words.readOne(part.number, 1);
     case "needle":
       return part.marks;
     case "needleJet":

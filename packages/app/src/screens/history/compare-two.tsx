@@ -94,8 +94,11 @@ function ComparedTable(given: ComparedTableProps) {
         <b>{overall(at, all, figure)}</b>
       </p>
       <ul>
-        {changes.map((change) => (
-          <li key={change.from}>{words.from(change.from, change.to)}</li>
+        {changes.map(({ part, from, to }) => (
+          <li key={part}>
+            {part === "screw" ? all.fitted.part.screw : all.sheet.parts[part]}:{" "}
+            {words.from(from ?? all.fitted.notKnown, to ?? all.fitted.notKnown)}
+          </li>
         ))}
       </ul>
       <table>

@@ -1,4 +1,6 @@
 import type { SmallCell, SmallChart } from "../../engine/answers/sheet/small-chart.ts";
+import { usePreferences } from "../../preferences/use-preferences.ts";
+import { plainFigure } from "../../words/figures.ts";
 import { useWords } from "../../words/use-words.ts";
 
 /** The small chart: heights down, temperatures across; what stays as it is stands framed. */
@@ -39,12 +41,13 @@ export function ChartTable({ chart }: { readonly chart: SmallChart }) {
 
 function CellWords({ cell }: { readonly cell: SmallCell }) {
   const words = useWords().sheet;
-  if (cell.asIs) return <b>{cell.main ?? words.asIs}</b>;
+  const [{ language }] = usePreferences();
+  if (cell.asIs) return <b>{cell.main === null ? words.asIs : plainFigure(cell.main, language)}</b>;
   const off = Math.abs(cell.furthest).toFixed(0);
   if (cell.main === null) return <>{cell.furthest > 0 ? words.rich(off) : words.lean(off)}</>;
   return (
     <>
-      {cell.main}
+      {plainFigure(cell.main, language)}
       {cell.clip !== null && <span class="sheet-clip">{words.clip(cell.clip)}</span>}
     </>
   );

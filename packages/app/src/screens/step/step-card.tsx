@@ -53,7 +53,7 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
           </ul>
         )}
         {!stop && <p>{step.expect}</p>}
-        {tellsSureness(step) && <p class="quiet small">{words.sure(step.sure.words)}</p>}
+        {tellsSureness(step) && <p class="quiet small">{words.sure(words.sureness[step.sure.words])}</p>}
         {to !== null && (
           <Link class="button" href={to} onClick={onFollow}>
             {words.go[step.kind]}

@@ -1,6 +1,7 @@
 import type { Words } from "../en.ts";
-import { figure } from "../figures.ts";
+import { figure, plainFigure } from "../figures.ts";
 
+const jet = (number: number): string => plainFigure(number, "de");
 const whole = (percent: number): string => Math.abs(percent).toFixed(0);
 const side = (percent: number): string => (percent >= 0 ? "fetter" : "magerer");
 
@@ -90,13 +91,13 @@ export const air: Words["air"] = {
     unnamed: (n) => `Ort ${n}`,
     temperature: "Kälteste dort",
     height: "Höhe",
-    safe: (main) => `Mit Hauptdüse ${main} ist Vollgas nirgends mager`,
+    safe: (main) => `Mit Hauptdüse ${jet(main)} ist Vollgas nirgends mager`,
     stays: "Die ist verbaut: nichts zu ändern.",
     change: (from, to) =>
       to > from
-        ? `Verbaut ist ${from}: vor der Fahrt auf ${to} wechseln. Mit der ${from} läuft es mager.`
-        : `Verbaut ist ${from}: auch sicher, nur überall fetter.`,
-    notOwned: (main) => `Eine ${main} liegt nicht in der Schublade.`,
+        ? `Verbaut ist ${jet(from)}: vor der Fahrt auf ${jet(to)} wechseln. Mit der ${jet(from)} läuft es mager.`
+        : `Verbaut ist ${jet(from)}: auch sicher, nur überall fetter.`,
+    notOwned: (main) => `Eine ${jet(main)} liegt nicht in der Schublade.`,
     decides: (name, height, temperature) =>
       `${name} entscheidet: ${height} bei ${temperature} ist die dichteste Luft der Fahrt.`,
     none: "Keine Hauptdüse ist groß genug",
@@ -104,14 +105,14 @@ export const air: Words["air"] = {
     feel: (percent) =>
       Math.abs(percent) < 0.5 ? "richtig" : `${whole(percent)} % ${percent > 0 ? "fett" : "mager"}`,
     stop: (half, full) => `${half} bei 1/2, ${full} bei Vollgas.`,
-    would: (main) => `Für diesen Ort allein würde eine ${main} passen.`,
+    would: (main) => `Für diesen Ort allein würde eine ${jet(main)} passen.`,
     back: (safe, below) =>
       below === null
-        ? `Die ${safe} wieder einbauen, bevor du tiefer fährst oder dorthin, wo es kälter ist.`
-        : `Die ${safe} wieder einbauen, bevor du unter ${below} fährst, früher, wenn es kälter wird.`,
+        ? `Die ${jet(safe)} wieder einbauen, bevor du tiefer fährst oder dorthin, wo es kälter ist.`
+        : `Die ${jet(safe)} wieder einbauen, bevor du unter ${below} fährst, früher, wenn es kälter wird.`,
     keep: "Für den Rückweg speichern",
     kept: "Als Notiz bei diesem Motorrad gespeichert.",
-    note: (safe, decides) => `Plan für die Fahrt: Hauptdüse ${safe}. ${decides}`,
+    note: (safe, decides) => `Plan für die Fahrt: Hauptdüse ${jet(safe)}. ${decides}`,
     tooFew: "Gib für mindestens einen Ort Höhe und Temperatur an.",
     unread: "Noch nicht mitgerechnet: Höhe oder Temperatur ist nicht lesbar.",
   },
@@ -122,7 +123,8 @@ export const air: Words["air"] = {
       `Gerechnet ab dem ${day}, ${temperature} auf ${height}, als sie als richtig vermerkt wurde.`,
     fromNoted: (temperature, height) =>
       `Gerechnet ab der zuletzt notierten Luft, ${temperature} auf ${height}: Dort wird sie als richtig angenommen. Stimmt das nicht, bring sie zuerst in Ordnung.`,
-    cell: (main, clip) => `${main ?? "–"}${clip === null ? "" : ` / ${clip}`}`,
+    cell: (main, clip) =>
+      `${main === null ? "–" : plainFigure(main, "de")}${clip === null ? "" : ` / ${plainFigure(clip, "de")}`}`,
     legend:
       "Hauptdüse / Clipkerbe, von oben gezählt, auf der fetten Seite. Das umrahmte Feld liegt der Luft, ab der gerechnet wird, am nächsten.",
     noneRich: "Ein Strich: Keine Hauptdüse der Auswahl ist dort fett genug.",

@@ -63,7 +63,7 @@ export const sheet: Words["sheet"] = {
   noChart: "Für die Tabelle müssen mehr Teile bekannt sein.",
   noRange: "Wie weit es abweichen darf, lässt sich nicht sagen:",
   stops: "Sofort anhalten, wenn es",
-  stopNow: "Gas zu, Kupplung ziehen, Killschalter. Nicht wiederholen. Zuerst die Ursache finden.",
+  stopNow: "Gas zu, Kupplung ziehen, Notaus. Nicht wiederholen. Zuerst die Ursache finden.",
   pings: "klingelt oder rasselt, bei Vollgas nachlässt oder plötzlich heiß wird",
   watch: "Beachten",
   topLimit: {

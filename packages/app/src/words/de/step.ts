@@ -12,6 +12,12 @@ export const step: Words["step"] = {
   wrongIf: "Es war falsch, wenn",
   undo: "So geht es zurück",
   sure: (words) => `Wie sicher: ${words}`,
+  sureness: {
+    "very likely": "sehr wahrscheinlich",
+    likely: "wahrscheinlich",
+    "more likely than not": "eher ja als nein",
+    "not sure": "nicht sicher",
+  },
   tools: "Werkzeug",
   top: {
     free: "Das Gas darf ganz geöffnet werden.",

@@ -10,6 +10,12 @@ export const step = {
   wrongIf: "It was wrong if",
   undo: "To undo it",
   sure: (words: string) => `How sure: ${words}`,
+  sureness: {
+    "very likely": "very likely",
+    likely: "likely",
+    "more likely than not": "more likely than not",
+    "not sure": "not sure",
+  },
   tools: "Tools",
   top: {
     free: "The throttle may be opened all the way.",

@@ -1,6 +1,7 @@
 import type { Words } from "../en.ts";
-import { figure } from "../figures.ts";
+import { figure, plainFigure } from "../figures.ts";
 
+const jet = (number: number): string => plainFigure(number, "es");
 const whole = (percent: number): string => Math.abs(percent).toFixed(0);
 const side = (percent: number): string => (percent >= 0 ? "más rica" : "más pobre");
 
@@ -90,13 +91,13 @@ export const air: Words["air"] = {
     unnamed: (n) => `Lugar ${n}`,
     temperature: "Mayor frío allí",
     height: "Altura",
-    safe: (main) => `Con el chiclé principal ${main} no va pobre a todo gas en ningún lugar`,
+    safe: (main) => `Con el chiclé principal ${jet(main)} no va pobre a todo gas en ningún lugar`,
     stays: "Es el que está montado: no hay nada que cambiar.",
     change: (from, to) =>
       to > from
-        ? `Está montado el ${from}: cámbialo por el ${to} antes de salir. Con el ${from} va pobre.`
-        : `Está montado el ${from}: también es seguro, solo que más rico en todas partes.`,
-    notOwned: (main) => `No hay un ${main} en el cajón.`,
+        ? `Está montado el ${jet(from)}: cámbialo por el ${jet(to)} antes de salir. Con el ${jet(from)} va pobre.`
+        : `Está montado el ${jet(from)}: también es seguro, solo que más rico en todas partes.`,
+    notOwned: (main) => `No hay un ${jet(main)} en el cajón.`,
     decides: (name, height, temperature) =>
       `Decide ${name}: ${height} a ${temperature} es el aire más denso de la salida.`,
     none: "Ningún chiclé principal es lo bastante grande",
@@ -104,14 +105,14 @@ export const air: Words["air"] = {
     feel: (percent) =>
       Math.abs(percent) < 0.5 ? "bien" : `${whole(percent)} % ${percent > 0 ? "rica" : "pobre"}`,
     stop: (half, full) => `${half} a 1/2, ${full} a todo gas.`,
-    would: (main) => `Para este lugar solo, iría bien un ${main}.`,
+    would: (main) => `Para este lugar solo, iría bien un ${jet(main)}.`,
     back: (safe, below) =>
       below === null
-        ? `Vuelve a montar el ${safe} antes de bajar o de ir adonde haga más frío.`
-        : `Vuelve a montar el ${safe} antes de bajar de ${below}; antes aún si refresca.`,
+        ? `Vuelve a montar el ${jet(safe)} antes de bajar o de ir adonde haga más frío.`
+        : `Vuelve a montar el ${jet(safe)} antes de bajar de ${below}; antes aún si refresca.`,
     keep: "Guardar para la vuelta",
     kept: "Guardado como nota de esta moto.",
-    note: (safe, decides) => `Plan de la salida: chiclé principal ${safe}. ${decides}`,
+    note: (safe, decides) => `Plan de la salida: chiclé principal ${jet(safe)}. ${decides}`,
     tooFew: "Pon altura y temperatura al menos en un lugar.",
     unread: "Aún no cuenta: la altura o la temperatura no se puede leer.",
   },
@@ -122,7 +123,8 @@ export const air: Words["air"] = {
       `Contado desde el ${day}, ${temperature} a ${height}, cuando se marcó como buena.`,
     fromNoted: (temperature, height) =>
       `Contado desde el último aire anotado, ${temperature} a ${height}: allí se da por buena. Si no lo es, corrígela primero.`,
-    cell: (main, clip) => `${main ?? "–"}${clip === null ? "" : ` / ${clip}`}`,
+    cell: (main, clip) =>
+      `${main === null ? "–" : plainFigure(main, "es")}${clip === null ? "" : ` / ${plainFigure(clip, "es")}`}`,
     legend:
       "Chiclé principal / muesca del clip, contada desde arriba, del lado rico. La casilla con marco es la más cercana al aire desde el que se cuenta.",
     noneRich: "Una raya: ningún chiclé principal de los elegidos es lo bastante rico allí.",

@@ -12,6 +12,12 @@ export const step: Words["step"] = {
   wrongIf: "Fue un error si",
   undo: "Para deshacerlo",
   sure: (words) => `Seguridad: ${words}`,
+  sureness: {
+    "very likely": "muy probable",
+    likely: "probable",
+    "more likely than not": "más probable que no",
+    "not sure": "sin seguridad",
+  },
   tools: "Herramientas",
   top: {
     free: "El gas se puede abrir del todo.",
