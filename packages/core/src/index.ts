@@ -24,6 +24,14 @@ export type {
 export type { Caution, Check, Test } from "./advice/catalogue.ts";
 export { CAUTIONS, cautionById } from "./advice/cautions.ts";
 export { CHECKS, checkById } from "./advice/checks.ts";
+export type { BestSetup, BestWanted, BikeBelief } from "./advice/drawer-search/best-for-bike.ts";
+export { bestSetupOf, bikeBelief, drawerOfBike, presentIn } from "./advice/drawer-search/best-for-bike.ts";
+export type { Found } from "./advice/drawer-search/best-list.ts";
+export { mergeLists } from "./advice/drawer-search/best-list.ts";
+export type { DrawerSpace } from "./advice/drawer-search/drawer-space.ts";
+export type { PartsFrom } from "./advice/drawer-search/places-from.ts";
+export type { SearchProgress } from "./advice/drawer-search/search-drawer.ts";
+export { searchDrawer } from "./advice/drawer-search/search-drawer.ts";
 export type { LeftOut } from "./advice/evidence.ts";
 export { mixtureOver } from "./advice/mixture-over.ts";
 export { nextStep } from "./advice/next-step.ts";

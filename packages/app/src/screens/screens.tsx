@@ -34,6 +34,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/bike/:bike/air", later(() => import("./air/air.tsx").then((m) => m.Air))],
   ["/bike/:bike/trip", later(() => import("./air/trip.tsx").then((m) => m.Trip))],
   ["/bike/:bike/chart", later(() => import("./air/chart.tsx").then((m) => m.Chart))],
+  ["/bike/:bike/best", later(() => import("./best/best.tsx").then((m) => m.Best))],
   ["/drawer", later(() => import("./drawer/drawer.tsx").then((m) => m.Drawer))],
   ["/drawer/needle", later(() => import("./drawer/needle.tsx").then((m) => m.NeedleScreen))],
   ["/drawer/buy", later(() => import("./drawer/buy.tsx").then((m) => m.Buy))],

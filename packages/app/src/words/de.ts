@@ -1,6 +1,7 @@
 import { air } from "./de/air.ts";
 import { ask } from "./de/ask.ts";
 import { backup, take, update } from "./de/backup.ts";
+import { best } from "./de/best.ts";
 import { bike } from "./de/bike.ts";
 import { cards } from "./de/cards.ts";
 import { change } from "./de/change.ts";
@@ -25,6 +26,7 @@ export const de: Words = {
   air,
   drawer,
   cards,
+  best,
   bike,
   fitted,
   newBike,

@@ -1,6 +1,7 @@
 import { air } from "./en/air.ts";
 import { ask } from "./en/ask.ts";
 import { backup, take, update } from "./en/backup.ts";
+import { best } from "./en/best.ts";
 import { bike } from "./en/bike.ts";
 import { cards } from "./en/cards.ts";
 import { change } from "./en/change.ts";
@@ -26,6 +27,7 @@ export const en = {
   air,
   drawer,
   cards,
+  best,
   bike,
   fitted,
   newBike,

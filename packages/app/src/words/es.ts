@@ -2,6 +2,7 @@ import type { Words } from "./en.ts";
 import { air } from "./es/air.ts";
 import { ask } from "./es/ask.ts";
 import { backup, take, update } from "./es/backup.ts";
+import { best } from "./es/best.ts";
 import { bike } from "./es/bike.ts";
 import { cards } from "./es/cards.ts";
 import { change } from "./es/change.ts";
@@ -25,6 +26,7 @@ export const es: Words = {
   air,
   drawer,
   cards,
+  best,
   bike,
   fitted,
   newBike,

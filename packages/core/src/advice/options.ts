@@ -24,7 +24,7 @@ export interface Options {
   readonly pilotBranch: readonly (readonly Option[])[];
 }
 
-const STAY: Option = { changes: [], toBuy: [], fit: (setup) => setup };
+export const STAY: Option = { changes: [], toBuy: [], fit: (setup) => setup };
 
 /** Jets further away than this in area are not a next step. */
 const WIDEST_STEP = 1.3;
@@ -102,7 +102,7 @@ function needleOptions(setup: Setup, drawer: Drawer): readonly Option[] {
   return options;
 }
 
-function needleJetOptions(setup: Setup, drawer: Drawer): readonly Option[] {
+export function needleJetOptions(setup: Setup, drawer: Drawer): readonly Option[] {
   if (setup.needleJet.part === null || !setup.needle.part?.profile) return [STAY];
   return [
     STAY,
@@ -113,7 +113,7 @@ function needleJetOptions(setup: Setup, drawer: Drawer): readonly Option[] {
   ];
 }
 
-function slideOptions(setup: Setup, drawer: Drawer): readonly Option[] {
+export function slideOptions(setup: Setup, drawer: Drawer): readonly Option[] {
   if (setup.cutaway.part === null) return [STAY];
   return [
     STAY,
@@ -132,7 +132,7 @@ function otherSizes(
     .map((stock) => ({ changes: [part], toBuy: [], fit: (setup) => withSize(setup, stock.part) }));
 }
 
-function screwOptions({ screw }: Setup): readonly Option[] {
+export function screwOptions({ screw }: Setup): readonly Option[] {
   if (screw.part === null) return [STAY];
   const { kind, turnsOut } = screw.part;
   const options: Option[] = [STAY];

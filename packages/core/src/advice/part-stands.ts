@@ -7,6 +7,9 @@ import type { PartChange } from "./advice.ts";
 import type { LabourPart } from "./case.ts";
 import type { Candidate } from "./search.ts";
 
+/** What a change is told from. */
+type Change = Pick<Candidate, "situation" | "changes" | "toBuy">;
+
 /** How a part stands in a setup, as figures for the words of a language. */
 export function partStand(part: LabourPart, setup: Setup): PartStand {
   switch (part) {
@@ -27,13 +30,13 @@ export function partStand(part: LabourPart, setup: Setup): PartStand {
 }
 
 /** The parts of a change, before and after. */
-export const partMoves = (now: Situation, candidate: Candidate): readonly PartMove[] =>
+export const partMoves = (now: Situation, candidate: Change): readonly PartMove[] =>
   candidate.changes.map((part) => ({
     from: partStand(part, now.setup),
     to: partStand(part, candidate.situation.setup),
   }));
 
-export function partChanges(now: Situation, candidate: Candidate, words: CoreWords): readonly PartChange[] {
+export function partChanges(now: Situation, candidate: Change, words: CoreWords): readonly PartChange[] {
   return partMoves(now, candidate).map(({ from, to }) => ({
     part: from.part,
     from: words.parts.value(from),

@@ -36,6 +36,7 @@ export const ANSWERS = {
   airPreview: later(() => import("./air/air-preview.ts").then((m) => m.airPreview)),
   heightChart: later(() => import("./air/height-chart.ts").then((m) => m.heightChart)),
   tripPlan: later(() => import("./air/trip-plan.ts").then((m) => m.tripPlan)),
+  best: later(() => import("./best/best-setups.ts").then((m) => m.bestSetups)),
   drawer: later(() => import("./drawer/drawer-view.ts").then((m) => m.drawerView)),
   jetsWanted: later(() => import("./drawer/jets-wanted.ts").then((m) => m.jetsWanted)),
   ridingRange: later(() => import("./drawer/riding-range.ts").then((m) => m.ridingRange)),

@@ -38,6 +38,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
     ["air", words.air],
     ["trip", words.trip],
     ["chart", words.chart],
+    ["best", words.best],
     ["sheet", words.sheet],
     ["history", words.history],
     ["ask", words.ask],

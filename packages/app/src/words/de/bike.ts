@@ -78,6 +78,7 @@ export const bike: Words["bike"] = {
   air: "Luft",
   trip: "Fahrt über mehrere Höhen",
   chart: "Tabelle nach Höhe und Temperatur",
+  best: "Beste Abstimmungen für eine Luft",
   sheet: "Blatt für den Fahrer",
   history: "Geschichte",
   ask: "Einen Freund fragen",

@@ -78,6 +78,7 @@ export const bike = {
   air: "Air",
   trip: "Trip",
   chart: "Chart of heights and temperatures",
+  best: "Best setups for an air",
   sheet: "Sheet for the rider",
   history: "History",
   ask: "Ask a friend",

@@ -74,6 +74,7 @@ export const bike: Words["bike"] = {
   air: "Aire",
   trip: "Salida con varias alturas",
   chart: "Tabla por altura y temperatura",
+  best: "Mejores reglajes para un aire",
   sheet: "Hoja para el piloto",
   history: "Historia",
   ask: "Preguntar a un amigo",

@@ -65,7 +65,7 @@ describe("search of a whole drawer", () => {
       }),
       { seed: 20261125, numRuns: 120 },
     );
-  });
+  }, 60_000);
 
   test("[A13] the same on a drawer large enough for a first look and a tree of several levels", () => {
     const places = (kind: Needles) =>
@@ -76,7 +76,7 @@ describe("search of a whole drawer", () => {
         expect(bestSetups(space, 20)).toEqual(everySetup(space, 20));
       }
     }
-  });
+  }, 60_000);
 
   test("flat: sizes so close that hundreds of setups are as good as one another", () => {
     const close = trialPlaces(SMALL);
