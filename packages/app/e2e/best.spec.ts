@@ -14,7 +14,7 @@ const rows = (page: Page) => page.locator(".best-list > li");
 
 test("the list follows the height, by keyboard, and no task holds the page up", async ({ page }) => {
   await openBest(page);
-  await page.getByText("Sizes sold").click();
+  await page.getByRole("radio", { name: "Sizes sold" }).check();
   await expect(rows(page)).toHaveCount(20);
   const height = page.getByRole("slider", { name: "Height" });
   await page.evaluate(() => {
@@ -46,14 +46,14 @@ test("the list follows the height, by keyboard, and no task holds the page up", 
 
 test("every setup says what to change, how lean the top may be, and the minutes", async ({ page }) => {
   await openBest(page);
-  await page.getByText("Sizes sold").click();
+  await page.getByRole("radio", { name: "Sizes sold" }).check();
   await expect(rows(page)).toHaveCount(20);
   const texts = await rows(page).allTextContents();
   for (const text of texts) {
     expect(text).toMatch(/Full throttle: safe\./);
     expect(text).toMatch(/\d+ minutes, proof included|Nothing to change/);
   }
-  await page.getByText("Held back").click();
+  await page.getByRole("radio", { name: "Held back" }).check();
   await expect(rows(page)).toHaveCount(20);
 });
 
