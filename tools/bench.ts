@@ -16,23 +16,26 @@ const milliseconds = (work: () => void): number => {
 };
 
 const wanted = process.argv[2] ?? "";
-for (const { topic, rows, ratios } of BENCHES.filter(({ topic }) => topic.includes(wanted))) {
+for (const { topic, rows, ratios, runs = RUNS, notes } of BENCHES.filter(({ topic }) =>
+  topic.includes(wanted),
+)) {
   console.log(`\n${topic}\n${"=".repeat(topic.length)}`);
   const made = rows.map(({ name, make }) => ({ name, work: make() }));
-  for (const { work } of made) work();
+  if (runs > 1) for (const { work } of made) work();
   // All rows in turn, again and again, so that a busy spell of the machine hits them alike.
   const times = new Map(made.map(({ name }) => [name, [] as number[]]));
-  for (let run = 0; run < RUNS; run++) {
+  for (let run = 0; run < runs; run++) {
     for (const { name, work } of made) times.get(name)!.push(milliseconds(work));
   }
   for (const { name } of made) {
     const taken = times.get(name)!;
     console.log(
-      `${middle(taken).toFixed(2).padStart(10)} ms  ${name}  (least ${Math.min(...taken).toFixed(2)}, median of ${RUNS})`,
+      `${middle(taken).toFixed(2).padStart(10)} ms  ${name}  (least ${Math.min(...taken).toFixed(2)}, median of ${runs})`,
     );
   }
   for (const [over, under] of ratios) {
     const each = times.get(over)!.map((time, run) => time / times.get(under)![run]!);
     console.log(`${middle(each).toPrecision(3).padStart(10)} ×   ${over} : ${under}`);
   }
+  for (const note of notes?.() ?? []) console.log(`${"".padStart(10)}     ${note}`);
 }

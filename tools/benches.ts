@@ -1,6 +1,7 @@
 import { adviceBench } from "./advice-bench.ts";
 import { beliefBench } from "./belief-bench.ts";
 import type { Bench } from "./bench-shape.ts";
+import { searchBench, wholeDrawerBench } from "./search-bench.ts";
 
 /** Every bench; one line each. */
-export const BENCHES: readonly Bench[] = [beliefBench, adviceBench];
+export const BENCHES: readonly Bench[] = [beliefBench, adviceBench, searchBench, wholeDrawerBench];

@@ -27,7 +27,7 @@ test("the list follows the height, by keyboard, and no task holds the page up", 
   await height.focus();
   await page.keyboard.press("Home");
   await expect(height).toHaveAttribute("aria-valuetext", "0 m");
-  const fitted = page.locator(".best-fitted .number");
+  const fitted = page.locator(".best-fitted .best-mixture");
   await expect(fitted).not.toHaveText("");
   await page.waitForTimeout(500);
   const low = await fitted.textContent();
@@ -36,7 +36,7 @@ test("the list follows the height, by keyboard, and no task holds the page up", 
   await expect(fitted).not.toHaveText(low!);
   // Thinner air is richer: full throttle's figure goes up.
   const atFull = (text: string): number => {
-    const [, percent, side] = /full (?:(\d+) % )?(rich|lean|right)/.exec(text)!;
+    const [, percent, side] = /full: (?:(\d+) % )?(rich|lean|right)/.exec(text)!;
     return (side === "lean" ? -1 : 1) * Number(percent ?? 0);
   };
   await expect.poll(async () => atFull((await fitted.textContent())!)).toBeGreaterThan(atFull(low!) + 5);

@@ -172,5 +172,5 @@ function Mixture({ setup }: { readonly setup: Setup }) {
     const name = opening === 0 ? "closed" : opening === 1 ? "full" : opening === 0.25 ? "1/4" : "1/2";
     return words.mixture(name, Math.round(percentRich(mean)));
   });
-  return <p class="number">{told.join(" · ")}</p>;
+  return <p class="best-mixture">{told.join(" · ")}</p>;
 }

@@ -25,7 +25,7 @@ export const best: Words["best"] = {
   mixture: (opening, percent) => {
     const side = percent > 0 ? "fett" : "mager";
     const where = opening === "closed" ? "zu" : opening === "full" ? "voll" : opening;
-    return Math.abs(percent) < 1 ? `${where} richtig` : `${where} ${Math.abs(percent)} % ${side}`;
+    return Math.abs(percent) < 1 ? `${where}: richtig` : `${where}: ${Math.abs(percent)} % ${side}`;
   },
   searched: (count) =>
     `${count} Abstimmungen gewogen. Die Prozente sind die Mitte dessen, was wahrscheinlich ist.`,

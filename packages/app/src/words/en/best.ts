@@ -23,7 +23,7 @@ export const best = {
   toBuy: "To buy.",
   mixture: (opening: string, percent: number): string => {
     const side = percent > 0 ? "rich" : "lean";
-    return Math.abs(percent) < 1 ? `${opening} right` : `${opening} ${Math.abs(percent)} % ${side}`;
+    return Math.abs(percent) < 1 ? `${opening}: right` : `${opening}: ${Math.abs(percent)} % ${side}`;
   },
   searched: (count: string): string =>
     `${count} setups weighed. The percentages are the middle of what is likely.`,

@@ -25,7 +25,7 @@ export const best: Words["best"] = {
   mixture: (opening, percent) => {
     const side = percent > 0 ? "rico" : "pobre";
     const where = opening === "closed" ? "cerrado" : opening === "full" ? "a fondo" : opening;
-    return Math.abs(percent) < 1 ? `${where} bien` : `${where} ${Math.abs(percent)} % ${side}`;
+    return Math.abs(percent) < 1 ? `${where}: bien` : `${where}: ${Math.abs(percent)} % ${side}`;
   },
   searched: (count) => `${count} reglajes pesados. Los porcentajes son el centro de lo probable.`,
   none: "Nada de lo que hay mantiene seguro el puño a fondo en este aire. Admite medidas a la venta, o elige «Con freno» y quédate por debajo de 3/4 hasta probarlo.",
