@@ -1,4 +1,8 @@
-import { type DrawerSpace, drawerSpace } from "../packages/core/src/advice/drawer-search/drawer-space.ts";
+import {
+  type DrawerQuestion,
+  type DrawerSpace,
+  drawerSpace,
+} from "../packages/core/src/advice/drawer-search/drawer-space.ts";
 import { everySetup } from "../packages/core/src/advice/drawer-search/every-setup.ts";
 import { bestSetups, newTally } from "../packages/core/src/advice/drawer-search/search-drawer.ts";
 import {
@@ -27,15 +31,16 @@ interface Case {
   readonly countMinutes?: boolean;
 }
 
-function spaceFor({
+/** Parts and belief, ready to be asked about. */
+function questionFor({
   size,
   needles,
   parts = PARTS,
   width = 1,
   leanChance = LEAN_CHANCE,
   countMinutes = false,
-}: Case) {
-  const made = drawerSpace({
+}: Case): DrawerQuestion {
+  return {
     belief: trialBelief(parts, width, 3),
     reference: FOUND,
     now: { ...FOUND, air: dryAir(1.1) },
@@ -43,7 +48,11 @@ function spaceFor({
     leanChance,
     countMinutes,
     minutes: {},
-  });
+  };
+}
+
+function spaceFor(question: DrawerQuestion): DrawerSpace {
+  const made = drawerSpace(question);
   if (!made.ok) throw new Error(made.detail);
   return made.value;
 }
@@ -53,7 +62,10 @@ const millions = (size: DrawerSize): string => `${(combinationsOf(size) / 1e6).t
 /** The drawer made ready and searched, as the app does it for each new air. */
 const searching = (name: string, given: Case) => ({
   name,
-  make: () => () => void bestSetups(spaceFor(given), LISTED),
+  make: () => {
+    const question = questionFor(given);
+    return () => void bestSetups(spaceFor(question), LISTED);
+  },
 });
 
 const WHOLE_ROW = `${millions(WHOLE)} setups, ${PARTS} parts of belief`;
@@ -88,7 +100,7 @@ const pair = (name: string, given: Case) => {
   let space: DrawerSpace | null = null;
   const lists: Record<string, string> = {};
   const get = (): DrawerSpace => {
-    space ??= spaceFor(given);
+    space ??= spaceFor(questionFor(given));
     return space;
   };
   const plain = `every one of ${name}`;
@@ -119,7 +131,7 @@ const whole = pair(`${millions(WHOLE)} setups, 1 part of belief, no lean limit`,
 
 function memory(): readonly string[] {
   const tally = newTally();
-  bestSetups(spaceFor({ size: WHOLE }), LISTED, undefined, tally);
+  bestSetups(spaceFor(questionFor({ size: WHOLE })), LISTED, undefined, tally);
   const megabytes = (bytes: number) => (bytes / 1e6).toFixed(0);
   return [
     `${megabytes(tally.bytes)} MB of tables at most; ${tally.opened} of ${tally.pairs} pairs opened, ${tally.floors} floors, ${tally.losses} losses in full`,
