@@ -5,17 +5,18 @@ import { expect, type Page, test } from "./quiet-test.ts";
 
 /** A phone on a poor connection: 1.6 Mbit/s, 150 ms there and back, processor slowed four times. */
 const SLOW = { bytesPerSecond: 200_000, latency: 150, cpu: 4 };
-const FIRST_PAINT_LIMIT_MS = 6000;
+/** The aim is 1500 ms, which it meets with other work beside it; the limit is for a machine that has a great deal. */
+const FIRST_PAINT_LIMIT_MS = 3000;
 const AGAIN_LIMIT_MS = 3000;
 /** The aim is 100 ms; work of others on the machine alone has been seen to stretch a task to 135 ms. */
 const LONG_TASK_MS = 250;
 const RECORDS = 1000;
 
-/** Notes in the page's own time when its first screen is drawn. */
+/** Notes in the page's own time when its first screen is drawn: the two ways to begin, or the bikes. */
 const noteFirstScreen = (page: Page) =>
   page.addInitScript(() => {
     const look = () => {
-      if (document.querySelector("h1") === null) requestAnimationFrame(look);
+      if (document.querySelector("#app main button, #app main li a") === null) requestAnimationFrame(look);
       else requestAnimationFrame(() => Object.assign(window, { drawnAt: performance.now() }));
     };
     look();

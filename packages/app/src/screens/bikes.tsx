@@ -13,10 +13,11 @@ import { HomeBar } from "./home-bar.tsx";
 /** Every bike, the last touched first; on the first visit the two ways to begin. */
 export function Bikes() {
   const words = useWords().home;
-  const bikes = useAnswer("bikes", null);
+  const { startedEmpty } = useShop();
+  const bikes = useAnswer("bikes", null) ?? (startedEmpty ? [] : null);
   return (
     <Screen title={words.title} bar={<HomeBar />}>
-      {bikes !== null && bikes.length === 0 && <FirstVisit />}
+      {bikes?.length === 0 && <FirstVisit />}
       <ul class="rows">
         {bikes?.map(({ id, name, strokes, displacementCc, away, state }) => (
           <li key={id}>

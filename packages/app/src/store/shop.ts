@@ -26,22 +26,27 @@ export class Shop {
   readonly engine: Engine;
   /** Goes up with every record that arrives, here or in another tab. */
   readonly version: Watched<number> = watched(0);
+  /** True when nothing was on the disk as it opened: known before the worker has said anything. */
+  readonly startedEmpty: boolean;
   /** Who works here, written into the records; empty when nobody said. */
   person = "";
   readonly #tabs: Tabs;
 
-  private constructor(database: Database, engine: Engine) {
+  private constructor(database: Database, store: LogStore, engine: Engine, startedEmpty: boolean) {
     this.database = database;
-    this.store = new LogStore(database);
+    this.store = store;
     this.engine = engine;
+    this.startedEmpty = startedEmpty;
     this.#tabs = joinTabs((ids) => void this.#hear(ids));
   }
 
+  /** Opens without waiting for the worker, which may still be on its way: it takes the records before any question. */
   static async open(opening = openDatabase(), engine = startEngine()): Promise<Shop> {
     const database = await opening;
-    const shop = new Shop(database, engine);
-    await engine.add(await shop.store.all());
-    shop.version.set(1);
+    const store = new LogStore(database);
+    const lines = await store.all();
+    const shop = new Shop(database, store, engine, lines.length === 0);
+    void engine.add(lines);
     return shop;
   }
 
