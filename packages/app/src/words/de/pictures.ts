@@ -108,7 +108,7 @@ export const pictures: Words["pictures"] = {
     },
   },
   clip: {
-    blunt: "stumpfes Ende",
+    blunt: "stumpf",
     now: (clip) => `Jetzt: ${clip}.`,
     goesTo: (clip, richer) => `Kommt in: ${clip}, ${richer ? "fetter" : "magerer"}.`,
     richer: "fetter",

@@ -107,7 +107,7 @@ export const pictures: Words["pictures"] = {
     },
   },
   clip: {
-    blunt: "extremo romo",
+    blunt: "romo",
     now: (clip) => `Ahora: ${clip}.`,
     goesTo: (clip, richer) => `Pasa a: ${clip}, ${richer ? "más rica" : "más pobre"}.`,
     richer: "más rica",

@@ -6,7 +6,7 @@ export const report: Words["report"] = {
   of: (which, all) => `${which} de ${all}`,
   openings: "Apertura del gas",
   at: {
-    closed: "cerrado",
+    closed: "cero",
     "1/8": "1/8",
     "1/4": "1/4",
     "1/2": "1/2",

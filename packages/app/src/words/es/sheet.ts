@@ -63,7 +63,7 @@ export const sheet: Words["sheet"] = {
   noChart: "Para la tabla hay que saber más piezas.",
   noRange: "No se puede decir cuánto puede variar:",
   stops: "Para enseguida si",
-  stopNow: "Cierra el gas, embrague a fondo, botón de paro. No lo repitas. Busca primero la causa.",
+  stopNow: "Cierra el gas, embrague a fondo, botón de parada. No lo repitas. Busca primero la causa.",
   pings: "Pica o tintinea, se apaga a todo gas o se calienta de golpe",
   watch: "Cuidado",
   topLimit: {
