@@ -1,0 +1,65 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
+import { build } from "vite";
+import { runAll } from "../packages/proving/src/measure/run-all.ts";
+import { summaryLines } from "../packages/proving/src/report/lines.ts";
+import { ROOT } from "./run-step.ts";
+
+/**
+ * Runs every policy over virtual bikes. `npm run prove` takes the bikes of the report and writes docs/proving.md;
+ * `npm run prove -- --tune 100` takes that many of the bikes kept for tuning, prints, and writes nothing.
+ */
+const { values } = parseArgs({
+  options: {
+    tune: { type: "string" },
+    from: { type: "string", default: "0" },
+    bikes: { type: "string", default: "2000" },
+    threads: { type: "string", default: "2" },
+    only: { type: "string", default: "" },
+    rider: { type: "string" },
+  },
+});
+
+const OUT = join(ROOT, "dist/proving");
+await build({
+  root: ROOT,
+  configFile: false,
+  logLevel: "error",
+  build: {
+    ssr: join(ROOT, "packages/proving/src/work.ts"),
+    outDir: OUT,
+    emptyOutDir: true,
+    minify: false,
+    rollupOptions: { output: { entryFileNames: "work.mjs" } },
+  },
+  ssr: { noExternal: true },
+});
+const { POLICIES } = await import("../packages/proving/src/policies/all.ts");
+const policies = POLICIES.map(({ name }) => name).filter((name) => name.includes(values.only));
+const tuning = values.tune !== undefined;
+const count = Number(values.tune ?? values.bikes);
+const first = Number(values.from);
+const seeds = Array.from({ length: count }, (_, i) => `${tuning ? "tune" : "report"}-${first + i}`);
+const kind =
+  values.rider === "good" || values.rider === "typical" || values.rider === "novice" ? values.rider : null;
+const started = performance.now();
+const outcomes = await runAll(
+  join(OUT, "work.mjs"),
+  { seeds, policies, kind },
+  Number(values.threads),
+  (done) => {
+    if (process.stderr.isTTY) process.stderr.write(`\r${done} of ${count} bikes`);
+  },
+);
+const seconds = (performance.now() - started) / 1000;
+console.log(summaryLines(policies, outcomes).join("\n"));
+console.log(
+  `${count} bikes, ${policies.length} policies, ${values.threads} threads: ${seconds.toFixed(0)} s`,
+);
+if (!tuning && kind === null && values.only === "") {
+  const { writeReport } = await import("../packages/proving/src/report/write-report.ts");
+  const files = writeReport(policies, outcomes, seconds);
+  mkdirSync(join(ROOT, "docs/proving"), { recursive: true });
+  for (const [name, text] of files) writeFileSync(join(ROOT, "docs", name), text);
+}
