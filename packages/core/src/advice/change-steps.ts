@@ -40,16 +40,18 @@ export function changeSteps(weighing: Weighing): readonly Step[] {
   );
   const chosen = ways.filter(({ changes }) => !story.oneChangeAtATime || changes.length === 1);
   const bandsReached = new Set(chosen.map((candidate) => bandOf(mainEffect(present, candidate).opening)));
-  const worth = new Map(
+  const gain = new Map(
     chosen.map((candidate) => {
       const waits = waitsForAbove(weighing, candidate, bandsReached) ? WAITING : 1;
-      return [candidate, waits * gainRate(weighing, candidate)];
+      return [candidate, waits * gainOf(weighing, candidate)];
     }),
   );
+  // One of them is made, not one after the other: what is left after its minutes counts, not the rate.
+  const left = (candidate: Candidate): number => gain.get(candidate)! - candidate.minutes;
   return [...chosen]
-    .sort((a, b) => worth.get(b)! - worth.get(a)!)
+    .sort((a, b) => left(b) - left(a))
     .slice(0, MOST)
-    .map((candidate) => changeStep(weighing, candidate, worth.get(candidate)!, ways));
+    .map((candidate) => changeStep(weighing, candidate, gain.get(candidate)! / candidate.minutes, ways));
 }
 
 /** A change below a stretch that has trouble too, and that another change reaches, counts a quarter. Rule A15. */
@@ -96,14 +98,14 @@ function leans(present: Candidate, candidate: Candidate, openings: readonly Open
 /** A bigger main jet that only doubt asks for, while another stretch has trouble, counts a quarter. Rule A9. */
 const UNASKED = 0.25;
 
-/** Minutes saved per minute spent. What a fault hides there is not saved by jets. Rule A5. */
-function gainRate(weighing: Weighing, candidate: Candidate): number {
+/** Minutes saved. What a fault hides there is not saved by jets. Rule A5. */
+function gainOf(weighing: Weighing, candidate: Candidate): number {
   const { chances, present } = weighing;
   const { opening } = mainEffect(present, candidate);
   let hidden = 0;
   for (const fault of FAULTS) if (reaches(fault, opening)) hidden += chances[fault] ?? 0;
   const asked = onDoubtAlone(weighing, candidate) ? UNASKED : 1;
-  return ((present.trouble - candidate.trouble) * (1 - hidden) * asked) / candidate.minutes;
+  return (present.trouble - candidate.trouble) * (1 - hidden) * asked;
 }
 
 function changeStep(

@@ -31,12 +31,16 @@ export interface Noticed {
   readonly reported: ReadonlySet<Band>;
 }
 
-export function noticedNow({ story, belief }: Pick<Weighing, "story" | "belief">): Noticed {
-  const here = new Set(
+/** The situations ridden or tested that feel the same as now, by key. */
+export const feltAsNow = (story: BikeCase): ReadonlySet<string> =>
+  new Set(
     [...story.rides, ...story.tests]
       .filter(({ situation }) => feelsTheSame(situation, story.now))
       .map(({ situation }) => situationKey(situation)),
   );
+
+export function noticedNow({ story, belief }: Pick<Weighing, "story" | "belief">): Noticed {
+  const here = feltAsNow(story);
   const from = since(story);
   const trouble = new Set<Band>();
   const health = new Set<Band>();

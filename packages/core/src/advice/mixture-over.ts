@@ -1,5 +1,4 @@
 import { believe } from "../belief/believe.ts";
-import { priorGaussian } from "../belief/prior.ts";
 import { type MixtureReading, mixtureAt } from "../belief/reading.ts";
 import { shiftBetween } from "../metering/shift.ts";
 import type { Situation } from "../metering/situation.ts";
@@ -7,6 +6,7 @@ import type { Opening } from "../units/quantity.ts";
 import type { BikeCase } from "./case.ts";
 import { evidenceFrom } from "./evidence.ts";
 import { faultPriorsFor, heldForNow } from "./next-step.ts";
+import { priorFor } from "./prior-for.ts";
 
 /**
  * The mixture of a bike under several situations, such as those of its rides, as everything told up to now lets it
@@ -22,7 +22,7 @@ export function mixtureOver(
   const story = heldForNow(told);
   const { observations } = evidenceFrom(story);
   const belief = believe({
-    prior: priorGaussian(),
+    prior: priorFor(story.reference),
     faultPriors: faultPriorsFor(story.engine.strokes),
     observations,
   });

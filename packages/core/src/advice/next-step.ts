@@ -1,7 +1,7 @@
 import { type Belief, believe } from "../belief/believe.ts";
 import { FAULTS, type FaultId } from "../belief/catalogue.ts";
 import { FAULT_CATALOGUE } from "../belief/faults.ts";
-import { type Gaussian, priorGaussian } from "../belief/prior.ts";
+import type { Gaussian } from "../belief/prior.ts";
 import { reaches } from "../belief/reach.ts";
 import { mixtureAt } from "../belief/reading.ts";
 import { twoSidedOpenings } from "../belief/two-sided.ts";
@@ -18,6 +18,7 @@ import { noticedNow } from "./complaint.ts";
 import { evidenceFrom, fits } from "./evidence.ts";
 import type { FaultChances } from "./fault-cost.ts";
 import { optionsFor } from "./options.ts";
+import { priorFor } from "./prior-for.ts";
 import { readPartsStep } from "./read-parts-step.ts";
 import { mainEffect } from "./reasons.ts";
 import { rideStep } from "./ride-step.ts";
@@ -33,6 +34,8 @@ const FAULT_FIRST = 0.4;
 const SUSPECT_FIRST = 0.08;
 /** Minutes saved per minute that make a test worth asking for when nothing else pays. */
 const TELLING = 0.3;
+/** The same for a look, while something is complained of. */
+const LOOKING = 0.2;
 /** A look of so many minutes is short beside any change, a turn of the screw too. */
 const SHORT_LOOK = 10;
 /** A check that finds a fault less often than this is no look for it. */
@@ -48,13 +51,13 @@ const LOOKS_FOR_IT = 0.4;
 export function nextStep(
   told: BikeCase,
   words: CoreWords,
-  prior: Gaussian = priorGaussian(),
+  prior?: Gaussian,
 ): Outcome<Advice, "not comparable"> {
   const usable = shiftBetween(told.now, told.now);
   if (!usable.ok) return refuse("not comparable", usable.detail);
   const story = heldForNow(told);
   const { observations, leftOut } = evidenceFrom(story);
-  const belief = believe({ prior, faultPriors: faultPriorsFor(story.engine.strokes), observations });
+  const belief = believe({ prior: prior ?? priorFor(story.reference), faultPriors: faultPriorsFor(story.engine.strokes), observations });
   const options = optionsFor(story.now, story.drawer);
   const candidates = searchSetups(belief.overall, story.reference, story.now, options, story.minutes);
   const present = candidates.find((candidate) => candidate.changes.length === 0);
@@ -116,19 +119,21 @@ function rank(weighing: Weighing): readonly Step[] {
   const checks = CHECKS.filter((check) => fits(check.strokes, story.engine.strokes));
   const mends = mendSteps(weighing);
   const ride = rideStep(weighing);
-  const competing = [
-    ...checkSteps(weighing, checks),
-    ...testSteps(weighing, checks),
-    ...changeSteps(weighing),
-    ...readPartsStep(weighing),
-  ].sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1));
+  const changes = changeSteps(weighing);
+  const competing = inOrder(
+    [...checkSteps(weighing, checks), ...testSteps(weighing, checks), ...readPartsStep(weighing)],
+    changes,
+  );
   if (mends.length > 0) return [...mends, ...competing, ride];
   if (ride.worth >= 1) return [ride, ...competing];
   if (ride.id === "confirm" && noticedNow(weighing).trouble.size === 0) return [ride, ...competing];
   const top = competing[0];
   if (top === undefined || top.worth < 1) {
-    // Nothing pays for itself by reckoning: still, a test that tells something beats one more ride.
-    const telling = competing.find((step) => step.kind === "test" && step.worth >= TELLING);
+    // Nothing pays for itself by reckoning: while something is complained of, a look or a test still beats one more ride.
+    const complained = noticedNow(weighing).trouble.size > 0;
+    const telling = competing.find(
+      ({ kind, worth }) => (kind === "test" && worth >= TELLING) || (complained && kind === "check" && worth >= LOOKING),
+    );
     if (telling === undefined) return [ride, ...competing];
     return [telling, ...competing.filter((step) => step !== telling), ride];
   }
@@ -137,6 +142,14 @@ function rank(weighing: Weighing): readonly Step[] {
   const gate = top.kind === "check" ? undefined : lookFirst(weighing, top, competing);
   if (gate !== undefined) return [gate, ...competing.filter((step) => step !== gate), ride];
   return [...competing, ride];
+}
+
+/** By worth; of the changes the best one stands for all, and the others follow it in their own order. Rule A1. */
+function inOrder(steps: readonly Step[], [best, ...others]: readonly Step[]): readonly Step[] {
+  const sorted = [...steps, ...(best === undefined ? [] : [best])].sort(
+    (a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1),
+  );
+  return sorted.flatMap((step) => (step === best ? [step, ...others] : [step]));
 }
 
 /** What makes an engine ping besides the mixture. */

@@ -6,7 +6,7 @@ import type { CoreWords } from "../words/core-words.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import type { Check, Test } from "./catalogue.ts";
-import { bandOfStretch, noticedNow, since } from "./complaint.ts";
+import { bandOfStretch, feltAsNow, noticedNow, since } from "./complaint.ts";
 import { fits, stretchFor } from "./evidence.ts";
 import { reasonsAt } from "./reasons.ts";
 import { type Candidate, flatShift } from "./search.ts";
@@ -84,14 +84,14 @@ function outcomesOf(test: Test, opening: Opening | null): readonly PossibleOutco
 
 /** True when this setup and air already gave an answer of the same group there: asking again is the same evidence. */
 function alreadyAnswered({ story, belief }: Weighing, test: Test, opening: Opening | null): boolean {
-  const here = situationKey(story.now);
+  const here = feltAsNow(story);
   const outcomes = outcomesOf(test, opening).filter(({ sign }) => sign !== null);
   return belief.sites.some(({ observation }) => {
     if (observation.kind === "measured") {
       const done = story.tests.find(({ record }) => record === observation.record);
-      return done?.test === test.id && situationKey(done.situation) === here;
+      return done?.test === test.id && here.has(situationKey(done.situation));
     }
-    if (observation.kind !== "sign" || observation.situation !== here) return false;
+    if (observation.kind !== "sign" || !here.has(observation.situation)) return false;
     return outcomes.some(
       ({ sign, stretch }) =>
         sign!.group === observation.sign.group &&

@@ -30,14 +30,20 @@ export interface PriorFigures {
  */
 export const DEFAULT_PRIOR: PriorFigures = {
   means: OPENINGS.map(() => 0),
-  commonSd: 0.04,
-  ownSd: [0.085, 0.08, 0.075, 0.07, 0.065, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06],
+  commonSd: 0.03,
+  ownSd: [0.06, 0.055, 0.05, 0.05, 0.045, 0.045, 0.045, 0.045, 0.045, 0.045, 0.045],
   length: 0.3,
   answerSd: { pilot: 0.25, screw: 0.25, slide: 0.25, needle: 0.08, main: 0.08, air: 0.1 },
 };
 
-/** The prior Gaussian from its figures: squared-exponential in √opening, plus a common offset. */
-export function priorGaussian(figures: PriorFigures = DEFAULT_PRIOR): Gaussian {
+/**
+ * The prior Gaussian from its figures: squared-exponential in √opening, plus a common offset.
+ * @param wrongParts what each part wrong by one standard deviation does to the mixture at the eleven openings
+ */
+export function priorGaussian(
+  figures: PriorFigures = DEFAULT_PRIOR,
+  wrongParts: readonly (readonly number[])[] = [],
+): Gaussian {
   const mean = new Float64Array(STATE_SIZE);
   const covariance = new Float64Array(STATE_SIZE * STATE_SIZE);
   for (let i = 0; i < OPENINGS.length; i++) {
@@ -48,6 +54,7 @@ export function priorGaussian(figures: PriorFigures = DEFAULT_PRIOR): Gaussian {
       covariance[i * STATE_SIZE + j] =
         figures.commonSd * figures.commonSd +
         figures.ownSd[i]! * figures.ownSd[j]! * together +
+        wrongParts.reduce((sum, part) => sum + part[i]! * part[j]!, 0) +
         (i === j ? 1e-6 : 0); // 0.1 % of its own at each opening keeps the matrix well conditioned
     }
   }

@@ -34,7 +34,7 @@ export function drawFault(chance: Chance, { strokes, pump }: Engine): Broken {
   const fault = chance.weighted(possible.map(([name, weight]) => [name, weight] as const));
   return {
     fault,
-    severity: chance.between(0.1, 1),
+    severity: chance.between(0.4, 1),
     way: chance.of(fault === "air-filter" ? 0.8 : 0.5) ? 1 : -1,
   };
 }
