@@ -1,9 +1,10 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { build } from "vite";
 import { runAll } from "../packages/proving/src/measure/run-all.ts";
 import { summaryLines } from "../packages/proving/src/report/lines.ts";
+import { withFigures, writeReport } from "../packages/proving/src/report/write-report.ts";
 import { ROOT } from "./run-step.ts";
 
 /**
@@ -58,8 +59,9 @@ console.log(
   `${count} bikes, ${policies.length} policies, ${values.threads} threads: ${seconds.toFixed(0)} s`,
 );
 if (!tuning && kind === null && values.only === "") {
-  const { writeReport } = await import("../packages/proving/src/report/write-report.ts");
-  const files = writeReport(policies, outcomes, seconds);
+  const { figures, plots } = writeReport(policies, outcomes, seconds);
+  const page = join(ROOT, "docs/proving.md");
+  writeFileSync(page, withFigures(readFileSync(page, "utf8"), figures));
   mkdirSync(join(ROOT, "docs/proving"), { recursive: true });
-  for (const [name, text] of files) writeFileSync(join(ROOT, "docs", name), text);
+  for (const [name, picture] of plots) writeFileSync(join(ROOT, "docs/proving", name), picture);
 }
