@@ -1,4 +1,4 @@
-import { type Gaussian, priorGaussian } from "../belief/prior.ts";
+import { DEFAULT_PRIOR, type Gaussian, type PriorFigures, priorGaussian } from "../belief/prior.ts";
 import { shiftsFrom } from "../metering/shift.ts";
 import type { Situation } from "../metering/situation.ts";
 import type { Jet } from "../parts/jet.ts";
@@ -15,8 +15,15 @@ import { OPENINGS } from "../units/opening.ts";
  * steps where the needle's taper begins.
  */
 export function priorFor(reference: Situation): Gaussian {
-  return priorGaussian(undefined, wrongParts(reference));
+  return priorGaussian(BESIDE_THE_PARTS, wrongParts(reference));
 }
+
+/** What is wrong for other reasons than the parts that are easily changed: smooth over the openings. Estimate. */
+const BESIDE_THE_PARTS: PriorFigures = {
+  ...DEFAULT_PRIOR,
+  commonSd: 0.03,
+  ownSd: [0.06, 0.055, 0.05, 0.05, 0.045, 0.045, 0.045, 0.045, 0.045, 0.045, 0.045],
+};
 
 /** What each part wrong by one standard deviation does to the mixture at the eleven openings. */
 function wrongParts(reference: Situation): readonly (readonly number[])[] {

@@ -30,8 +30,8 @@ export interface PriorFigures {
  */
 export const DEFAULT_PRIOR: PriorFigures = {
   means: OPENINGS.map(() => 0),
-  commonSd: 0.03,
-  ownSd: [0.06, 0.055, 0.05, 0.05, 0.045, 0.045, 0.045, 0.045, 0.045, 0.045, 0.045],
+  commonSd: 0.04,
+  ownSd: [0.085, 0.08, 0.075, 0.07, 0.065, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06],
   length: 0.3,
   answerSd: { pilot: 0.25, screw: 0.25, slide: 0.25, needle: 0.08, main: 0.08, air: 0.1 },
 };

@@ -1,5 +1,5 @@
 import { type Notes, newNotes } from "../policies/notes.ts";
-import { MOST_RIDES, type Policy } from "../policies/policy.ts";
+import type { Policy } from "../policies/policy.ts";
 import { drawBike } from "../truth/draw-bike.ts";
 import { LEAN_RIDE } from "../world/limits.ts";
 import type { Rider } from "../world/rider.ts";
@@ -41,14 +41,16 @@ export function runBike(seed: string, policy: Policy, kind?: Rider["kind"]): Out
   policy.work(world, notes);
   const cleanAtEnd = world.isClean() && !world.engineLost;
   const clean = [...world.rides.map((ride) => ride.clean), cleanAtEnd];
+  const outingsBefore = (entry: number): number =>
+    world.rides.slice(0, entry).filter(({ outing }) => outing).length;
   const first = clean.indexOf(true);
   let stay = clean.length;
   while (stay > 0 && clean[stay - 1]) stay--;
   const advised = world.rides.slice(1);
   const tops = advised.flatMap(({ leanestTop }) => (leanestTop === null ? [] : [leanestTop]));
   const toMinutes = (rides: number): number =>
-    Math.round((world.minutes * rides) / Math.max(1, world.rides.length));
-  const reached = first < 0 || first > MOST_RIDES || world.engineLost ? null : first;
+    Math.round((world.minutes * rides) / Math.max(1, world.outings));
+  const reached = first < 0 || world.engineLost ? null : outingsBefore(first);
   return {
     seed,
     policy: policy.name,
@@ -57,9 +59,9 @@ export function runBike(seed: string, policy: Policy, kind?: Rider["kind"]): Out
     fault: drawn.broken?.fault ?? null,
     ridesToClean: reached,
     minutesToClean: reached === null ? null : toMinutes(reached),
-    ridesToStay: cleanAtEnd ? stay : null,
+    ridesToStay: cleanAtEnd ? outingsBefore(stay) : null,
     cleanAtEnd,
-    rides: world.rides.length,
+    rides: world.outings,
     minutes: world.minutes,
     advisedRides: advised.length,
     leanRides: tops.filter((top) => top < LEAN_RIDE).length,
@@ -67,7 +69,7 @@ export function runBike(seed: string, policy: Policy, kind?: Rider["kind"]): Out
     engineLost: world.engineLost,
     mended: world.mendedAfter !== null,
     jetsBeforeMend: world.mendedAfter?.jets ?? world.jetChanges,
-    ridesBeforeMend: world.mendedAfter?.rides ?? world.rides.length,
+    ridesBeforeMend: world.mendedAfter?.rides ?? world.outings,
     checks: world.looks.length,
     bought: world.bought,
     notes,

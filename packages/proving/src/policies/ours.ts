@@ -10,6 +10,8 @@ import { mayGoOn, type Policy } from "./policy.ts";
 import { partsOf, ToldCase } from "./told-case.ts";
 
 const MOST_STEPS = 45;
+/** A test of so many minutes is made on the spot, on the outing that asked for it. */
+const SHORT = 8;
 
 /** The tool itself, followed step by step. */
 export const ours = (oneAtATime: boolean): Policy => ({
@@ -70,7 +72,7 @@ function take(world: World, told: ToldCase, step: Step): boolean {
       const signOf = (id: string): string | null =>
         test.outcomes.find((each) => each.id === id)?.sign ?? null;
       const throttle = test.wideOpen ? step.topThrottle : "stay below 3/4";
-      if (test.cautions.includes("test-riding")) world.run(throttle, test.minutes);
+      if (test.cautions.includes("test-riding")) world.run(throttle, test.minutes, test.minutes > SHORT);
       else world.spend(test.minutes);
       const tried = tryTest(world, step.id, step.opening, throttle, signOf, outcomes);
       if (tried === null) return false;

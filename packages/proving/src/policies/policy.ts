@@ -12,4 +12,4 @@ export interface Policy {
 /** Rides after which nobody goes on. */
 export const MOST_RIDES = 15;
 
-export const mayGoOn = (world: World): boolean => world.rides.length < MOST_RIDES && !world.engineLost;
+export const mayGoOn = (world: World): boolean => world.outings < MOST_RIDES && !world.engineLost;

@@ -19,6 +19,8 @@ export interface Ridden {
   /** The leanest error from 3/4 up, where the throttle went there; null where it did not. */
   readonly leanestTop: number | null;
   readonly minutes: number;
+  /** False for a short test made on the spot, in the same air and on the same outing. */
+  readonly outing: boolean;
 }
 
 /**
@@ -126,10 +128,15 @@ export class World {
     return this.#broken === null && isClean(this.error());
   }
 
-  /** Takes it out. The weather has moved since the last ride. */
-  run(throttle: Throttle, minutes: number): void {
+  /** Rides made, short tests on the spot not counted. */
+  get outings(): number {
+    return this.rides.filter(({ outing }) => outing).length;
+  }
+
+  /** Takes it out: the weather has moved since the last outing. A test on the spot is no outing of its own. */
+  run(throttle: Throttle, minutes: number, outing = true): void {
     const { bike, place } = this.drawn;
-    this.#weather = weatherAt(bike.seed, chanceOf, place, this.rides.length, this.#instruments);
+    if (outing) this.#weather = weatherAt(bike.seed, chanceOf, place, this.outings, this.#instruments);
     this.#mixture = null;
     this.#tried = 0;
     const upset = upsetBy(this.#broken, bike.body.bore);
@@ -138,7 +145,7 @@ export class World {
       .filter((_, i) => LIFTS[i]! >= 0.75)
       .map((error) => error - starved);
     const leanestTop = throttle === "stay below 3/4" ? null : Math.min(...top);
-    this.rides.push({ clean: this.isClean(), leanestTop, minutes });
+    this.rides.push({ clean: this.isClean(), leanestTop, minutes, outing });
     this.minutes += minutes;
     // The first ride is the owner's own, before anybody advised anything.
     const advised = this.rides.length > 1;
@@ -197,7 +204,7 @@ export class World {
     if (this.#broken?.fault !== fault || this.chance("mend").of(0.05)) return;
     this.#broken = null;
     this.#mixture = null;
-    this.mendedAfter = { rides: this.rides.length, jets: this.jetChanges };
+    this.mendedAfter = { rides: this.outings, jets: this.jetChanges };
   }
 
   /** Times jets, needle or slide were changed; the screw does not count. */
