@@ -29,8 +29,17 @@ export interface Evidence {
 /** Gives the shift of a situation against the case's reference, or null; remembers what it worked out. */
 export type ShiftOf = (situation: Situation, record: string) => Shift | null;
 
-/** Where the idle peaks against the screw, the mixture there is right within this. Estimate. */
-const SCREW_PEAK = { error: 0, sd: 0.05 };
+/**
+ * Where the idle peaks against the screw, the mixture there is right within this: the peak is half a turn to one turn
+ * wide, and half a turn is worth about 3 % at idle. Estimate.
+ */
+export const SCREW_PEAK = { error: 0, sd: 0.03 };
+
+/** Where that measurement looks. */
+export const SCREW_STRETCH = stretchOf([
+  [OPENINGS[0]!, 0.6],
+  [OPENINGS[1]!, 0.4],
+]);
 
 /** Turns a bike's story into observations, each tied to its situation. Evidence from before a fresh start is void. */
 export function evidenceFrom(story: BikeCase): Evidence {
@@ -122,11 +131,16 @@ function testObservations(result: TestResult, strokes: 2 | 4, shiftOf: ShiftOf):
     };
     const shift = shiftOf({ ...result.situation, setup }, result.record);
     if (shift === null) return [];
-    const stretch = stretchOf([
-      [OPENINGS[0]!, 0.6],
-      [OPENINGS[1]!, 0.4],
-    ]);
-    return [{ kind: "measured", record: result.record, at: result.at, stretch, shift, ...SCREW_PEAK }];
+    return [
+      {
+        kind: "measured",
+        record: result.record,
+        at: result.at,
+        stretch: SCREW_STRETCH,
+        shift,
+        ...SCREW_PEAK,
+      },
+    ];
   }
   const shift = shiftOf(result.situation, result.record);
   const outcome = test?.outcomes.find(({ id }) => id === result.outcome);

@@ -57,7 +57,11 @@ export function nextStep(
   if (!usable.ok) return refuse("not comparable", usable.detail);
   const story = heldForNow(told);
   const { observations, leftOut } = evidenceFrom(story);
-  const belief = believe({ prior: prior ?? priorFor(story.reference), faultPriors: faultPriorsFor(story.engine.strokes), observations });
+  const belief = believe({
+    prior: prior ?? priorFor(story.reference),
+    faultPriors: faultPriorsFor(story.engine.strokes),
+    observations,
+  });
   const options = optionsFor(story.now, story.drawer);
   const candidates = searchSetups(belief.overall, story.reference, story.now, options, story.minutes);
   const present = candidates.find((candidate) => candidate.changes.length === 0);
@@ -132,7 +136,8 @@ function rank(weighing: Weighing): readonly Step[] {
     // Nothing pays for itself by reckoning: while something is complained of, a look or a test still beats one more ride.
     const complained = noticedNow(weighing).trouble.size > 0;
     const telling = competing.find(
-      ({ kind, worth }) => (kind === "test" && worth >= TELLING) || (complained && kind === "check" && worth >= LOOKING),
+      ({ kind, worth }) =>
+        (kind === "test" && worth >= TELLING) || (complained && kind === "check" && worth >= LOOKING),
     );
     if (telling === undefined) return [ride, ...competing];
     return [telling, ...competing.filter((step) => step !== telling), ride];

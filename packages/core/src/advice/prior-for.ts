@@ -32,7 +32,9 @@ function wrongParts(reference: Situation): readonly (readonly number[])[] {
   return wrongSetups(reference.setup).flatMap(({ setup, times }) => {
     const shift = from.value({ ...reference, setup });
     if (!shift.ok) return [];
-    return [OPENINGS.map((_, i) => times * CIRCUITS.reduce((sum, circuit) => sum + shift.value[circuit][i]!, 0))];
+    return [
+      OPENINGS.map((_, i) => times * CIRCUITS.reduce((sum, circuit) => sum + shift.value[circuit][i]!, 0)),
+    ];
   });
 }
 

@@ -7,13 +7,14 @@ import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import type { Check, Test } from "./catalogue.ts";
 import { bandOfStretch, feltAsNow, noticedNow, since } from "./complaint.ts";
-import { fits, stretchFor } from "./evidence.ts";
+import { fits, SCREW_PEAK, SCREW_STRETCH, stretchFor } from "./evidence.ts";
 import { reasonsAt } from "./reasons.ts";
 import { type Candidate, flatShift } from "./search.ts";
 import { situationKey } from "./situation-key.ts";
 import { seenSigns, warnedOfKnock } from "./stop-step.ts";
 import {
   byFault,
+  measuredOutcomes,
   type PossibleOutcome,
   type TestValue,
   valueOfTest,
@@ -44,6 +45,10 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
   const hangs = hungLately(story);
   const faults = byFault(belief);
   const top = topThrottle(belief, present.shift);
+  // A sweep measures the bottom besides what its outcome says.
+  const measuring = ({ id }: Test): number =>
+    valueOfTest(faults, present.shift, measuredOutcomes(id, SCREW_STRETCH, SCREW_PEAK.sd), shortlist, checks)
+      .gain;
   const valued: { test: Test; opening: Opening | null; value: TestValue }[] = [];
   for (const test of TESTS) {
     if (!fits(test.strokes, story.engine.strokes)) continue;
@@ -55,7 +60,8 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
     for (const opening of openings) {
       if (alreadyAnswered(weighing, test, opening)) continue;
       const outcomes = outcomesOf(test, opening);
-      const value = valueOfTest(faults, present.shift, outcomes, shortlist, checks);
+      const told = valueOfTest(faults, present.shift, outcomes, shortlist, checks);
+      const value = test.screw === null ? told : { ...told, gain: Math.max(told.gain, measuring(test)) };
       const asked =
         troubled.size === 0 ||
         outcomes.some(({ sign, stretch }) => sign !== null && troubled.has(bandOfStretch(stretch)));

@@ -3,6 +3,7 @@ import type { FaultId, Sign } from "../belief/catalogue.ts";
 import { tilt } from "../belief/factor.ts";
 import type { Gaussian } from "../belief/prior.ts";
 import { type SignLikelihood, signLikelihood } from "../belief/sign-likelihood.ts";
+import { NODES, WEIGHTS } from "../belief/split.ts";
 import { direction, FIRST_CIRCUIT, STATE_SIZE, type Stretch, stretchCentre } from "../belief/state.ts";
 import { dot, multiplyInto } from "../numerics/matrix.ts";
 import type { Shift } from "../units/circuit.ts";
@@ -15,7 +16,13 @@ export interface PossibleOutcome {
   readonly id: string;
   readonly sign: Sign | null;
   readonly stretch: Stretch;
+  /** The test measures the mixture there, with this spread. */
+  readonly measured?: { readonly sd: number; readonly node: number; readonly weight: number };
 }
+
+/** What a measurement may show, as five outcomes of fixed chance: the mixture that far from what is expected. */
+export const measuredOutcomes = (id: string, stretch: Stretch, sd: number): readonly PossibleOutcome[] =>
+  NODES.map((node, i) => ({ id, sign: null, stretch, measured: { sd, node, weight: WEIGHTS[i]! } }));
 
 export interface ForeseenOutcome {
   readonly id: string;
@@ -103,15 +110,19 @@ interface Update {
 }
 
 /** An outcome made ready once for all faults; the same direction is the same array. Null: it says nothing. */
-type ReadyOutcome = { readonly likelihood: SignLikelihood; readonly along: Float64Array } | null;
+type ReadyOutcome =
+  | { readonly likelihood: SignLikelihood; readonly along: Float64Array }
+  | { readonly measured: NonNullable<PossibleOutcome["measured"]>; readonly along: Float64Array }
+  | null;
 
 function readied(now: Shift, outcomes: readonly PossibleOutcome[]): readonly ReadyOutcome[] {
   const directions = new Map<string, Float64Array>();
-  return outcomes.map(({ sign, stretch }) => {
-    if (sign === null) return null;
+  return outcomes.map(({ sign, stretch, measured }) => {
+    if (sign === null && measured === undefined) return null;
     const key = stretch.join();
     const along = directions.get(key) ?? direction(stretch, now);
     directions.set(key, along);
+    if (sign === null) return { measured: measured!, along };
     return { likelihood: signLikelihood(sign, true, stretchCentre(stretch)), along };
   });
 }
@@ -124,8 +135,7 @@ function updatesUnder(
   const reaches = new Map<Float64Array, Float64Array>();
   const updated = outcomes.map((outcome): Update => {
     if (outcome === null) return { probability: 0, reach: NO_REACH, pull: 0, shrink: 0 };
-    const { likelihood, along } = outcome;
-    const factor = (fault === null ? undefined : likelihood.faults.get(fault)) ?? likelihood.sound;
+    const { along } = outcome;
     let reach = reaches.get(along);
     if (reach === undefined) {
       reach = new Float64Array(STATE_SIZE);
@@ -134,6 +144,13 @@ function updatesUnder(
     }
     const variance = dot(along, reach);
     const mean = dot(along, gaussian.mean);
+    if ("measured" in outcome) {
+      const { sd, node, weight } = outcome.measured;
+      const seen = variance + sd * sd;
+      return { probability: weight, reach, pull: node / Math.sqrt(seen), shrink: 1 / seen };
+    }
+    const { likelihood } = outcome;
+    const factor = (fault === null ? undefined : likelihood.faults.get(fault)) ?? likelihood.sound;
     const tilted = tilt(factor, mean, variance);
     return {
       probability: tilted.mass,

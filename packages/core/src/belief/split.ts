@@ -6,8 +6,8 @@ import type { Gaussian } from "./prior.ts";
  * Source: Abramowitz and Stegun (1964), table 25.10 [memory], scaled by √2 and √π; the test recovers the
  * first nine moments of the normal from them.
  */
-const NODES = [-2.856970013872806, -1.355626179974266, 0, 1.355626179974266, 2.856970013872806];
-const WEIGHTS = [
+export const NODES = [-2.856970013872806, -1.355626179974266, 0, 1.355626179974266, 2.856970013872806];
+export const WEIGHTS = [
   0.011257411327720693, 0.2220759220056126, 0.5333333333333333, 0.2220759220056126, 0.011257411327720693,
 ];
 

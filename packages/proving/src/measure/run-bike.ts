@@ -48,8 +48,6 @@ export function runBike(seed: string, policy: Policy, kind?: Rider["kind"]): Out
   while (stay > 0 && clean[stay - 1]) stay--;
   const advised = world.rides.slice(1);
   const tops = advised.flatMap(({ leanestTop }) => (leanestTop === null ? [] : [leanestTop]));
-  const toMinutes = (rides: number): number =>
-    Math.round((world.minutes * rides) / Math.max(1, world.outings));
   const reached = first < 0 || world.engineLost ? null : outingsBefore(first);
   return {
     seed,
@@ -58,7 +56,7 @@ export function runBike(seed: string, policy: Policy, kind?: Rider["kind"]): Out
     rider: world.rider.kind,
     fault: drawn.broken?.fault ?? null,
     ridesToClean: reached,
-    minutesToClean: reached === null ? null : toMinutes(reached),
+    minutesToClean: reached === null ? null : (world.rides[first]?.before ?? world.minutes),
     ridesToStay: cleanAtEnd ? outingsBefore(stay) : null,
     cleanAtEnd,
     rides: world.outings,

@@ -18,7 +18,8 @@ export interface Ridden {
   readonly clean: boolean;
   /** The leanest error from 3/4 up, where the throttle went there; null where it did not. */
   readonly leanestTop: number | null;
-  readonly minutes: number;
+  /** Minutes spent before it. */
+  readonly before: number;
   /** False for a short test made on the spot, in the same air and on the same outing. */
   readonly outing: boolean;
 }
@@ -145,7 +146,7 @@ export class World {
       .filter((_, i) => LIFTS[i]! >= 0.75)
       .map((error) => error - starved);
     const leanestTop = throttle === "stay below 3/4" ? null : Math.min(...top);
-    this.rides.push({ clean: this.isClean(), leanestTop, minutes, outing });
+    this.rides.push({ clean: this.isClean(), leanestTop, before: this.minutes, outing });
     this.minutes += minutes;
     // The first ride is the owner's own, before anybody advised anything.
     const advised = this.rides.length > 1;
