@@ -10,6 +10,7 @@ import { mayGoOn, type Policy } from "./policy.ts";
 import { partsOf, ToldCase } from "./told-case.ts";
 
 const MOST_STEPS = 45;
+const CONTENT = 0.6;
 /** A test of so many minutes is made on the spot, on the outing that asked for it. */
 const SHORT = 8;
 
@@ -22,7 +23,7 @@ export const ours = (oneAtATime: boolean): Policy => ({
 
 function follow(world: World, notes: Notes, told: ToldCase): void {
   told.rode(ride(world, "free"), false);
-  let confirmed = false;
+  let confirmed = 0;
   const failed = new Set<string>();
   for (let steps = 0; steps < MOST_STEPS && mayGoOn(world); steps++) {
     const outcome = nextStep(told.case(), english);
@@ -37,8 +38,10 @@ function follow(world: World, notes: Notes, told: ToldCase): void {
     );
     if (todo === undefined) return;
     const settled = todo.kind === "ride" && todo.id === "confirm";
-    if (settled && confirmed) return;
-    confirmed = settled;
+    // Content twice, or told three times that no change is worth its minutes: that is the end of it.
+    const content = outcome.value.step.sure.chance;
+    if (settled && confirmed >= (content >= CONTENT ? 1 : 2)) return;
+    confirmed = settled ? confirmed + 1 : 0;
     notes.steps.push(
       `${todo.kind} ${todo.id}${todo.situation ? ` ${todo.changes.map(({ from, to }) => `${from}>${to}`).join(", ")}` : ""}`,
     );
