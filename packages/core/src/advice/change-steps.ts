@@ -22,6 +22,8 @@ import type { Weighing } from "./weighing.ts";
 const MOST = 4;
 /** A change that leans an opening by less than this, ln ratio, leaves it as it was. */
 const SAME = -0.002;
+/** The same from 3/4 up, where every pilot jet acts a little: a quarter of a main jet step. The throttle is held back all the same. */
+const SAME_AT_TOP = -0.01;
 
 /** Ways of changing parts, the best one first; with one change at a time, single parts only. Rules A2, A3, A7. */
 export function changeSteps(weighing: Weighing): readonly Step[] {
@@ -36,22 +38,20 @@ export function changeSteps(weighing: Weighing): readonly Step[] {
       !(warned && leans(present, candidate, OPENINGS)) &&
       isCalledFor(weighing, candidate) &&
       // A change that does not lean the top may be made before the top is proved: the throttle is held back instead.
-      (!leans(present, candidate, TOP) || topIsSafe(weighing, candidate)),
+      (!leans(present, candidate, TOP, SAME_AT_TOP) || topIsSafe(weighing, candidate)),
   );
   const chosen = ways.filter(({ changes }) => !story.oneChangeAtATime || changes.length === 1);
   const bandsReached = new Set(chosen.map((candidate) => bandOf(mainEffect(present, candidate).opening)));
-  const gain = new Map(
+  const worth = new Map(
     chosen.map((candidate) => {
       const waits = waitsForAbove(weighing, candidate, bandsReached) ? WAITING : 1;
-      return [candidate, waits * gainOf(weighing, candidate)];
+      return [candidate, waits * gainRate(weighing, candidate)];
     }),
   );
-  // One of them is made, not one after the other: what is left after its minutes counts, not the rate.
-  const left = (candidate: Candidate): number => gain.get(candidate)! - candidate.minutes;
   return [...chosen]
-    .sort((a, b) => left(b) - left(a))
+    .sort((a, b) => worth.get(b)! - worth.get(a)!)
     .slice(0, MOST)
-    .map((candidate) => changeStep(weighing, candidate, gain.get(candidate)! / candidate.minutes, ways));
+    .map((candidate) => changeStep(weighing, candidate, worth.get(candidate)!, ways));
 }
 
 /** A change below a stretch that has trouble too, and that another change reaches, counts a quarter. Rule A15. */
@@ -86,26 +86,26 @@ function topIsSafe({ belief }: Weighing, candidate: Candidate): boolean {
 }
 
 /** True when the candidate is leaner than the setup as it is at one of these openings. */
-function leans(present: Candidate, candidate: Candidate, openings: readonly Opening[]): boolean {
+function leans(present: Candidate, candidate: Candidate, openings: readonly Opening[], same = SAME): boolean {
   return openings.some((opening) => {
     const i = OPENINGS.indexOf(opening);
     let change = 0;
     for (const circuit of CIRCUITS) change += candidate.shift[circuit][i]! - present.shift[circuit][i]!;
-    return change < SAME;
+    return change < same;
   });
 }
 
 /** A bigger main jet that only doubt asks for, while another stretch has trouble, counts a quarter. Rule A9. */
 const UNASKED = 0.25;
 
-/** Minutes saved. What a fault hides there is not saved by jets. Rule A5. */
-function gainOf(weighing: Weighing, candidate: Candidate): number {
+/** Minutes saved per minute spent. What a fault hides there is not saved by jets. Rule A5. */
+function gainRate(weighing: Weighing, candidate: Candidate): number {
   const { chances, present } = weighing;
   const { opening } = mainEffect(present, candidate);
   let hidden = 0;
   for (const fault of FAULTS) if (reaches(fault, opening)) hidden += chances[fault] ?? 0;
   const asked = onDoubtAlone(weighing, candidate) ? UNASKED : 1;
-  return (present.trouble - candidate.trouble) * (1 - hidden) * asked;
+  return ((present.trouble - candidate.trouble) * (1 - hidden) * asked) / candidate.minutes;
 }
 
 function changeStep(

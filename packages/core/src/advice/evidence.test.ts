@@ -68,7 +68,7 @@ describe("evidence from a bike's story", () => {
     const [measured] = from({
       tests: [tested("screw-sweep-air", "far-out", { numbers: { bestTurns: 2.5 } })],
     });
-    expect(measured).toMatchObject({ kind: "measured", error: 0, sd: 0.05 });
+    expect(measured).toMatchObject({ kind: "measured", error: 0, sd: 0.03 });
     const { shift, stretch } = measured as {
       shift: { screw: readonly number[] };
       stretch: readonly number[];

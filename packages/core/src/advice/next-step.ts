@@ -34,8 +34,8 @@ const FAULT_FIRST = 0.4;
 const SUSPECT_FIRST = 0.08;
 /** Minutes saved per minute that make a test worth asking for when nothing else pays. */
 const TELLING = 0.3;
-/** The same for a look, while something is complained of. */
-const LOOKING = 0.2;
+/** The same, and for a look, while something is complained of. */
+const WHILE_COMPLAINED = 0.1;
 /** A look of so many minutes is short beside any change, a turn of the screw too. */
 const SHORT_LOOK = 10;
 /** A check that finds a fault less often than this is no look for it. */
@@ -123,11 +123,12 @@ function rank(weighing: Weighing): readonly Step[] {
   const checks = CHECKS.filter((check) => fits(check.strokes, story.engine.strokes));
   const mends = mendSteps(weighing);
   const ride = rideStep(weighing);
-  const changes = changeSteps(weighing);
-  const competing = inOrder(
-    [...checkSteps(weighing, checks), ...testSteps(weighing, checks), ...readPartsStep(weighing)],
-    changes,
-  );
+  const competing = [
+    ...checkSteps(weighing, checks),
+    ...testSteps(weighing, checks),
+    ...changeSteps(weighing),
+    ...readPartsStep(weighing),
+  ].sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1));
   if (mends.length > 0) return [...mends, ...competing, ride];
   if (ride.worth >= 1) return [ride, ...competing];
   if (ride.id === "confirm" && noticedNow(weighing).trouble.size === 0) return [ride, ...competing];
@@ -135,9 +136,9 @@ function rank(weighing: Weighing): readonly Step[] {
   if (top === undefined || top.worth < 1) {
     // Nothing pays for itself by reckoning: while something is complained of, a look or a test still beats one more ride.
     const complained = noticedNow(weighing).trouble.size > 0;
+    const least = complained ? WHILE_COMPLAINED : TELLING;
     const telling = competing.find(
-      ({ kind, worth }) =>
-        (kind === "test" && worth >= TELLING) || (complained && kind === "check" && worth >= LOOKING),
+      ({ kind, worth }) => worth >= least && (kind === "test" || (complained && kind === "check")),
     );
     if (telling === undefined) return [ride, ...competing];
     return [telling, ...competing.filter((step) => step !== telling), ride];
@@ -147,14 +148,6 @@ function rank(weighing: Weighing): readonly Step[] {
   const gate = top.kind === "check" ? undefined : lookFirst(weighing, top, competing);
   if (gate !== undefined) return [gate, ...competing.filter((step) => step !== gate), ride];
   return [...competing, ride];
-}
-
-/** By worth; of the changes the best one stands for all, and the others follow it in their own order. Rule A1. */
-function inOrder(steps: readonly Step[], [best, ...others]: readonly Step[]): readonly Step[] {
-  const sorted = [...steps, ...(best === undefined ? [] : [best])].sort(
-    (a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1),
-  );
-  return sorted.flatMap((step) => (step === best ? [step, ...others] : [step]));
 }
 
 /** What makes an engine ping besides the mixture. */

@@ -45,10 +45,18 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
   const hangs = hungLately(story);
   const faults = byFault(belief);
   const top = topThrottle(belief, present.shift);
-  // A sweep measures the bottom besides what its outcome says.
-  const measuring = ({ id }: Test): number =>
-    valueOfTest(faults, present.shift, measuredOutcomes(id, SCREW_STRETCH, SCREW_PEAK.sd), shortlist, checks)
-      .gain;
+  // A sweep measures the bottom besides what its outcome says: worth its minutes while the bottom is the complaint, or nothing is.
+  const bottomAsked = troubled.size === 0 || troubled.has("bottom");
+  const measuring = ({ id, screw }: Test): number =>
+    screw === null || !bottomAsked
+      ? 0
+      : valueOfTest(
+          faults,
+          present.shift,
+          measuredOutcomes(id, SCREW_STRETCH, SCREW_PEAK.sd),
+          shortlist,
+          checks,
+        ).gain;
   const valued: { test: Test; opening: Opening | null; value: TestValue }[] = [];
   for (const test of TESTS) {
     if (!fits(test.strokes, story.engine.strokes)) continue;
@@ -61,7 +69,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
       if (alreadyAnswered(weighing, test, opening)) continue;
       const outcomes = outcomesOf(test, opening);
       const told = valueOfTest(faults, present.shift, outcomes, shortlist, checks);
-      const value = test.screw === null ? told : { ...told, gain: Math.max(told.gain, measuring(test)) };
+      const value = { ...told, gain: Math.max(told.gain, measuring(test)) };
       const asked =
         troubled.size === 0 ||
         outcomes.some(({ sign, stretch }) => sign !== null && troubled.has(bandOfStretch(stretch)));

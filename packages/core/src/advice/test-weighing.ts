@@ -1,5 +1,5 @@
 import { type Belief, type BeliefPart, believe } from "../belief/believe.ts";
-import { type Gaussian, priorGaussian } from "../belief/prior.ts";
+import type { Gaussian } from "../belief/prior.ts";
 import { STATE_SIZE } from "../belief/state.ts";
 import { OPENINGS } from "../units/opening.ts";
 import { english } from "../words/en.ts";
@@ -8,6 +8,7 @@ import type { BikeCase } from "./case.ts";
 import { evidenceFrom } from "./evidence.ts";
 import { faultPriorsFor, nextStep } from "./next-step.ts";
 import { optionsFor } from "./options.ts";
+import { priorFor } from "./prior-for.ts";
 import { searchSetups } from "./search.ts";
 import type { Weighing } from "./weighing.ts";
 
@@ -16,7 +17,11 @@ import type { Weighing } from "./weighing.ts";
 export function weighingOf(story: BikeCase, given: Partial<Belief> = {}): Weighing {
   const { observations } = evidenceFrom(story);
   const belief: Belief = {
-    ...believe({ prior: priorGaussian(), faultPriors: faultPriorsFor(story.engine.strokes), observations }),
+    ...believe({
+      prior: priorFor(story.reference),
+      faultPriors: faultPriorsFor(story.engine.strokes),
+      observations,
+    }),
     ...given,
   };
   const options = optionsFor(story.now, story.drawer);
