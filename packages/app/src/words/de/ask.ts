@@ -26,7 +26,7 @@ export const ask: AskWords = {
     choke: "Was etwas Choke bewirkt",
     carburetor: "Welcher Vergaser",
     float: "Schwimmerstand, Schläuche, Tankbelüftung",
-    age: "Alter von Kolbenringen, Simmerringen und Membranen",
+    age: "Alter von Kolbenringen, Wellendichtringen und Membranen",
     history: "Wer ihn abgestimmt hat und was vorher verbaut war",
     riding: "Wie gefahren wird, Gewicht des Fahrers",
   },

@@ -47,7 +47,7 @@ export const change: Words["change"] = {
     warm: "Der Motor ist warm, und nichts Heißes ist der Hand im Weg",
     "fuel-off": "Der Benzinhahn ist zu",
     cool: "Der Motor ist kalt",
-    "no-sparks": "Keine Flamme, Heizung, Flex und kein Funke in der Nähe",
+    "no-sparks": "Keine Flamme, keine Heizung, kein Schleifer und kein Funke in der Nähe",
     tray: "Eine benzinfeste Wanne steht unter der Schwimmerkammer",
     "battery-off": "Das Minuskabel der Batterie ist ab, oder es gibt keine Batterie",
     washed: "Außen ist alles gewaschen: Schmutz, der hineinfällt, ist der nächste Fehler",

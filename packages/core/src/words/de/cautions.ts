@@ -32,7 +32,7 @@ export const cautions: CoreWords["cautions"] = {
     "Testfahrten nur auf gesperrter Strecke oder Gelände, wo es erlaubt ist, in voller Schutzkleidung, mit jemandem, der zusieht, und erprobtem Notaus. Kein Telefon in der Hand. Kinder nur unter Aufsicht.",
   noise: "Wer am Motorrad hilft, trägt Gehörschutz. Lärmgrenze und Zeiten des Ortes einhalten.",
   "free-revving":
-    "Im Leerlauf kein Vollgas halten: Nichts belastet den Motor, und Teile fliegen. Nur kurze Gasstöße.",
+    "Ohne eingelegten Gang kein Vollgas halten: Nichts belastet den Motor, und Teile fliegen. Nur kurze Gasstöße.",
   "spray-fire":
     "Kraftstoff oder Gas an Dichtstellen zu sprühen kann einen Brand auslösen. Nie am heißen Motor und nie in der Nähe eines Funkens; der Drucktest mit Seifenwasser sagt mehr und verbrennt nichts.",
   "low-pressure-only":

@@ -2,7 +2,7 @@ import type { CoreWords } from "../core-words.ts";
 
 const SCREWDRIVERS = "destornillador de estrella n.º 2 y plano";
 const BOWL_SPANNER = "llave fija de 14 o 17 mm para el tapón de la cuba";
-const BOWL_TOOLS = [SCREWDRIVERS, "llave Allen de 3 mm", BOWL_SPANNER];
+const BOWL_TOOLS = [SCREWDRIVERS, "llave hexagonal de 3 mm", BOWL_SPANNER];
 
 /** Looks and measurements: the heading, the steps in order, and what to do when something is found. */
 export const checks: CoreWords["checks"] = {
@@ -77,7 +77,7 @@ export const checks: CoreWords["checks"] = {
       "frasco de vidrio claro",
       "bidón para gasolina",
       SCREWDRIVERS,
-      "llave Allen de 3 mm",
+      "llave hexagonal de 3 mm",
       BOWL_SPANNER,
     ],
     mend: "Sigue con gasolina fresca; limpia el filtro del grifo y la cuba si había agua o suciedad.",
@@ -211,7 +211,7 @@ export const checks: CoreWords["checks"] = {
       "Mira la caja al trasluz: sin luz por las láminas más de lo que permite el manual, sin mellas, grietas ni esquinas deshilachadas.",
       "Aprieta cada lámina: el mismo muelle en los dos lados. Topes apretados.",
     ],
-    tools: [SCREWDRIVERS, "llaves Allen", "linterna", "trapo limpio"],
+    tools: [SCREWDRIVERS, "llaves hexagonales", "linterna", "trapo limpio"],
     mend: "Láminas nuevas en juego, y la junta; antes de cerrar encuentra cada trozo que falte, puede estar en el cárter.",
   },
   "exhaust-and-silencer": {
@@ -232,7 +232,7 @@ export const checks: CoreWords["checks"] = {
       "Donde se vea, mírala mientras se da un golpe de gas desde el ralentí: debe abrir y cerrar.",
       "Dura: sácala, raspa la carbonilla, busca pasadores rotos.",
     ],
-    tools: ["llaves Allen", "disolvente", "rasqueta blanda", "linterna"],
+    tools: ["llaves hexagonales", "disolvente", "rasqueta blanda", "linterna"],
     mend: "Limpia, cambia pasadores y retenes gastados, ajusta el varillaje según el manual.",
   },
   "spray-joints": {
@@ -264,7 +264,7 @@ export const checks: CoreWords["checks"] = {
       "El chorro debe salir enseguida, librar la campana y durar lo que dice el manual; torcido o goteando es suciedad.",
       "Abrir rápido y despacio: solo rápido debe dar el chorro entero.",
     ],
-    tools: [SCREWDRIVERS, "llaves Allen", "linterna"],
+    tools: [SCREWDRIVERS, "llaves hexagonales", "linterna"],
     mend: "Limpia el surtidor, cambia la membrana, ajusta momento y varilla según el manual, y solo entonces piensa en el chiclé de fuga.",
   },
   "valve-clearance": {
@@ -274,7 +274,7 @@ export const checks: CoreWords["checks"] = {
       "Galga bajo cada leva o balancín; apunta cada dato.",
       "Compara con el manual. La que se ha cerrado desde la última vez se está comiendo su asiento.",
     ],
-    tools: ["galgas", "llaves Allen", "vasos", "llaves"],
+    tools: ["galgas", "llaves hexagonales", "vasos", "llaves"],
     mend: "Ajusta con pastillas o tornillo según el manual; si siguen cerrándose, hay que ver la culata.",
   },
 };

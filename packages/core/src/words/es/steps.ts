@@ -8,7 +8,7 @@ import { partName, partNamed, parts, partValue } from "./parts.ts";
 type Steps = CoreWords["steps"];
 
 const NOTHING_CHANGED = "No se cambia nada.";
-const CHANGE_TOOLS = ["destornillador de estrella n.º 2", "destornillador plano", "llave Allen de 3 mm"];
+const CHANGE_TOOLS = ["destornillador de estrella n.º 2", "destornillador plano", "llave hexagonal de 3 mm"];
 const PLUG_SPANNER = "llave fija de 14 o 17 mm para el tapón de la cuba";
 
 const TO_READ = {

@@ -35,7 +35,7 @@ const ONE_STEP_STEPS = [
 ];
 const ONE_STEP_TOOLS = [
   "destornillador de estrella n.º 2 y plano",
-  "llave Allen de 3 mm",
+  "llave hexagonal de 3 mm",
   "llave fija de 14 o 17 mm para el tapón de la cuba",
   "el chiclé siguiente",
 ];
