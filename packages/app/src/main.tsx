@@ -6,6 +6,7 @@ import { render } from "preact";
 import { App } from "./app.tsx";
 import { PreferenceStore } from "./preferences/preferences.ts";
 import { Shop } from "./store/shop.ts";
+import { followShop } from "./sync/follow-shop.ts";
 import { fetchWords } from "./words/languages.ts";
 
 const root = document.getElementById("app")!;
@@ -22,6 +23,7 @@ try {
   await Promise.race([fetchWords(language), late]);
   // For a person at the console, and for the tests that kill the browser while it writes.
   Object.assign(window, { jetwright: shop });
+  void followShop(shop);
   render(<App shop={shop} preferences={preferences} />, root);
 } catch (error) {
   // Nothing can be kept here: say so instead of losing what would be typed.

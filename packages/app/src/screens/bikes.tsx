@@ -5,6 +5,7 @@ import { useAnswer, useShop } from "../store/shop.ts";
 import { CopyReminder } from "../ui/copy-reminder.tsx";
 import { LanguageChoice } from "../ui/language-choice.tsx";
 import { Screen } from "../ui/screen.tsx";
+import { SyncLine } from "../ui/sync-line.tsx";
 import { say } from "../ui/toast.tsx";
 import { useWords } from "../words/use-words.ts";
 import { bikeAddress } from "./bike/bike-bar.tsx";
@@ -37,6 +38,7 @@ export function Bikes() {
           </li>
         ))}
       </ul>
+      <SyncLine />
       <CopyReminder />
       {bikes !== null && bikes.length > 0 && (
         <Link class="button" href="/new">

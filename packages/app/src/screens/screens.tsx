@@ -27,6 +27,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/bike/:bike/history", later(() => import("./history/history.tsx").then((m) => m.HistoryScreen))],
   ["/bike/:bike/ask", later(() => import("./ask/ask.tsx").then((m) => m.AskScreen))],
   ["/start", later(() => import("./start/start.tsx").then((m) => m.StartScreen))],
+  ["/shop/:code?", later(() => import("./shop/shop-screen.tsx").then((m) => m.ShopScreen))],
   ["/backup", later(() => import("./backup/backup.tsx").then((m) => m.BackupScreen))],
   ["/take", later(() => import("./take/take.tsx").then((m) => m.TakeScreen))],
   ["/take/:data", later(() => import("./take/take.tsx").then((m) => m.TakeScreen))],

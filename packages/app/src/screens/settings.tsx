@@ -15,6 +15,12 @@ export function Settings() {
     <Screen title={words.title} back={{ to: "/", words: words.bikes }} bar={<HomeBar here="more" />}>
       <ul class="rows">
         <li>
+          <Link class="row" href="/shop">
+            <span>{words.shop}</span>
+            <span aria-hidden="true">→</span>
+          </Link>
+        </li>
+        <li>
           <Link class="row" href="/backup">
             <span>{words.backup}</span>
             <span aria-hidden="true">→</span>

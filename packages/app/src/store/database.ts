@@ -20,11 +20,13 @@ export interface StoredPhoto {
 
 interface Tables extends DBSchema {
   records: { key: string; value: StoredRecord };
+  /** Ids of records that the shop's server has not said it has. */
+  unsent: { key: string; value: string };
   settings: { key: string; value: Setting };
   photos: { key: string; value: StoredPhoto };
 }
 
-const VERSION = 1;
+const VERSION = 2;
 
 /** What lies under a key, and how to put it there; a put resolves once it is on the disk. */
 export interface Shelf<Value> {
@@ -43,19 +45,50 @@ export interface RecordShelf {
   readonly clear: () => Promise<void>;
 }
 
+/** What came of records from the shop's server. */
+export interface Arrived {
+  readonly added: readonly StoredRecord[];
+  /** Records of this device that another one with the same id has taken the place of, as they were. */
+  readonly replaced: readonly StoredRecord[];
+}
+
+/** Which records the shop's server has; kept in step with the records in the same transactions. */
+export interface SyncShelf {
+  readonly unsent: (most: number) => Promise<readonly StoredRecord[]>;
+  readonly unsentCount: () => Promise<number>;
+  readonly markSent: (ids: readonly string[]) => Promise<void>;
+  readonly markAllUnsent: () => Promise<void>;
+  /** Takes in what the server has, together with a setting that says how far it was read. */
+  readonly arrive: (
+    records: readonly StoredRecord[],
+    same: (a: string, b: string) => boolean,
+    progress: Setting,
+  ) => Promise<Arrived>;
+}
+
 export interface Database {
   readonly records: RecordShelf;
   readonly settings: Shelf<Setting>;
   readonly photos: Shelf<StoredPhoto>;
+  readonly sync: SyncShelf;
 }
+
+/** The setting that says how far the shop's log was read. */
+export const SYNC_CURSOR = "sync-cursor";
 
 /** Opens this browser's own database. Strict: a write is on the disk before it counts as kept. */
 export async function openDatabase(name = "jetwright"): Promise<Database> {
   const database = await openDB<Tables>(name, VERSION, {
-    upgrade(fresh) {
-      fresh.createObjectStore("records", { keyPath: "id" });
-      fresh.createObjectStore("settings", { keyPath: "key" });
-      fresh.createObjectStore("photos", { keyPath: "hash" });
+    async upgrade(fresh, before, _now, transaction) {
+      if (before < 1) {
+        fresh.createObjectStore("records", { keyPath: "id" });
+        fresh.createObjectStore("settings", { keyPath: "key" });
+        fresh.createObjectStore("photos", { keyPath: "hash" });
+      }
+      if (before < 2) {
+        const unsent = fresh.createObjectStore("unsent");
+        for (const id of await transaction.objectStore("records").getAllKeys()) void unsent.put(id, id);
+      }
     },
     // A newer page wants to change the tables: let it, this one is asked to load again.
     blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),
@@ -64,6 +97,7 @@ export async function openDatabase(name = "jetwright"): Promise<Database> {
     records: recordShelf(database),
     settings: shelf(database, "settings"),
     photos: shelf(database, "photos"),
+    sync: syncShelf(database),
   };
 }
 
@@ -71,6 +105,9 @@ const writing = <Store extends "records" | "settings" | "photos">(
   database: IDBPDatabase<Tables>,
   store: Store,
 ) => database.transaction(store, "readwrite", { durability: "strict" });
+
+const writingLog = (database: IDBPDatabase<Tables>) =>
+  database.transaction(["records", "unsent", "settings"], "readwrite", { durability: "strict" });
 
 function recordShelf(database: IDBPDatabase<Tables>): RecordShelf {
   return {
@@ -81,12 +118,16 @@ function recordShelf(database: IDBPDatabase<Tables>): RecordShelf {
       return found.filter((record) => record !== undefined);
     },
     add: async (records) => {
-      const transaction = writing(database, "records");
-      const { store, done } = transaction;
+      const transaction = writingLog(database);
+      const { done } = transaction;
+      const store = transaction.objectStore("records");
+      const unsent = transaction.objectStore("unsent");
       try {
         const there = await Promise.all(records.map(({ id }) => store.getKey(id)));
         await Promise.all([
-          ...records.filter((_, i) => there[i] === undefined).map((record) => store.add(record)),
+          ...records
+            .filter((_, i) => there[i] === undefined)
+            .flatMap((record) => [store.add(record), unsent.put(record.id, record.id)]),
           done,
         ]);
       } catch (error) {
@@ -97,8 +138,10 @@ function recordShelf(database: IDBPDatabase<Tables>): RecordShelf {
     },
     count: () => database.count("records"),
     clear: async () => {
-      const { store, done } = writing(database, "records");
-      await Promise.all([store.clear(), done]);
+      const transaction = writingLog(database);
+      const [records, unsent] = [transaction.objectStore("records"), transaction.objectStore("unsent")];
+      const progress = transaction.objectStore("settings").delete(SYNC_CURSOR);
+      await Promise.all([records.clear(), unsent.clear(), progress, transaction.done]);
     },
   };
 }
@@ -116,6 +159,46 @@ function shelf<Store extends "settings" | "photos">(
     delete: async (key) => {
       const { store: table, done } = writing(database, store);
       await Promise.all([table.delete(key), done]);
+    },
+  };
+}
+
+function syncShelf(database: IDBPDatabase<Tables>): SyncShelf {
+  return {
+    unsent: async (most) => {
+      const transaction = database.transaction(["records", "unsent"]);
+      const ids = await transaction.objectStore("unsent").getAllKeys(undefined, most);
+      const records = transaction.objectStore("records");
+      const found = await Promise.all(ids.map((id) => records.get(id)));
+      return found.filter((record) => record !== undefined);
+    },
+    unsentCount: () => database.count("unsent"),
+    markSent: async (ids) => {
+      const transaction = writingLog(database);
+      const unsent = transaction.objectStore("unsent");
+      await Promise.all([...ids.map((id) => unsent.delete(id)), transaction.done]);
+    },
+    markAllUnsent: async () => {
+      const transaction = writingLog(database);
+      const ids = await transaction.objectStore("records").getAllKeys();
+      const unsent = transaction.objectStore("unsent");
+      await Promise.all([...ids.map((id) => unsent.put(id, id)), transaction.done]);
+    },
+    arrive: async (records, same, progress) => {
+      const transaction = writingLog(database);
+      const log = transaction.objectStore("records");
+      const unsent = transaction.objectStore("unsent");
+      const there = await Promise.all(records.map(({ id }) => log.get(id)));
+      const added = records.filter((_, i) => there[i] === undefined);
+      const other = records.filter(({ line }, i) => there[i] !== undefined && !same(line, there[i].line));
+      const replaced = there.filter((old) => old !== undefined && other.some(({ id }) => id === old.id));
+      await Promise.all([
+        ...[...added, ...other].map((record) => log.put(record)),
+        ...records.map(({ id }) => unsent.delete(id)),
+        transaction.objectStore("settings").put(progress),
+        transaction.done,
+      ]);
+      return { added, replaced: replaced.filter((old) => old !== undefined) };
     },
   };
 }

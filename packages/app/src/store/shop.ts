@@ -5,7 +5,7 @@ import { useContext, useEffect, useState } from "preact/hooks";
 import { type Engine, startEngine } from "../engine/client.ts";
 import type { AnswerOf, ArgumentsOf, Question } from "../engine/protocol.ts";
 import { usePreferences } from "../preferences/use-preferences.ts";
-import { type Database, openDatabase, type StoredRecord } from "./database.ts";
+import { type Arrived, type Database, openDatabase, type StoredRecord } from "./database.ts";
 import { LogStore, type NotKept } from "./log-store.ts";
 import { joinTabs, type Tabs } from "./tabs.ts";
 import { useWatched, type Watched, watched } from "./value.ts";
@@ -71,6 +71,20 @@ export class Shop {
         kept.value,
       );
     return kept;
+  }
+
+  /** Records came from the shop's server and are on the disk. A replaced one makes the worker read the log anew. */
+  async heardFromShop({ added, replaced }: Arrived): Promise<void> {
+    if (replaced.length > 0) {
+      this.engine.forget();
+      await this.engine.add(await this.store.all());
+      this.version.set(this.version.get() + 1);
+    }
+    if (added.length > 0)
+      await this.#spread(
+        added.map(({ id }) => id),
+        replaced.length > 0 ? [] : added.map(({ line }) => line),
+      );
   }
 
   /** A record as it would be written now, to be handed to `take` when it is to be kept. */

@@ -18,6 +18,7 @@ export const settings: Words["settings"] = {
   right: "Rechts",
   left: "Links",
   language: "Sprache",
+  shop: "Werkstatt und ihre anderen Telefone",
   backup: "Sicherung und Kopien",
   cautions: "Alle Warnhinweise",
   cautionsTitle: "Warnhinweise",

@@ -16,6 +16,7 @@ export const settings = {
   right: "Right",
   left: "Left",
   language: "Language",
+  shop: "Shop and its other phones",
   backup: "Backup and copies",
   cautions: "All cautions",
   cautionsTitle: "Cautions",

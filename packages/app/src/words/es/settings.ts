@@ -18,6 +18,7 @@ export const settings: Words["settings"] = {
   right: "Derecha",
   left: "Izquierda",
   language: "Idioma",
+  shop: "El taller y sus otros teléfonos",
   backup: "Copias de seguridad",
   cautions: "Todas las advertencias",
   cautionsTitle: "Advertencias",

@@ -1,0 +1,54 @@
+import { useShop } from "../../store/shop.ts";
+import { useWatched } from "../../store/value.ts";
+import { PAIRED } from "../../sync/follow-shop.ts";
+import { ask } from "../../sync/remote.ts";
+import { endSync, syncSoon } from "../../sync/runner.ts";
+import { syncState } from "../../sync/state.ts";
+import { StateLine } from "../../sync/state-line.tsx";
+import { say } from "../../ui/toast.tsx";
+import { BringIn } from "./bring-in.tsx";
+import { Devices } from "./devices.tsx";
+import type { Me } from "./shop-screen.tsx";
+import { useShopWords } from "./shop-words.ts";
+
+/** How this device stands with its shop, and the way out. */
+export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: () => void }) {
+  const words = useShopWords();
+  const { settings } = useShop().database;
+  const { notTaken } = useWatched(syncState);
+
+  async function leave(): Promise<void> {
+    endSync();
+    await settings.delete(PAIRED);
+    await ask("DELETE", `devices/${me.device}`).catch(() => undefined);
+    say(words.left);
+    onLeft();
+  }
+
+  return (
+    <div class="stack">
+      <p>
+        <b>{words.here(me.shopName, me.personName, words.roles[me.role])}</b>
+      </p>
+      <StateLine />
+      {notTaken.length > 0 && (
+        <ul class="rows">
+          {notTaken.slice(-20).map(({ id, detail }) => (
+            <li key={id} class="problem">
+              {id}: {detail}
+            </li>
+          ))}
+        </ul>
+      )}
+      <button type="button" class="button" onClick={syncSoon}>
+        {words.now}
+      </button>
+      {me.role !== "rider" && <BringIn role={me.role} />}
+      {me.role === "owner" && <Devices own={me.device} />}
+      <button type="button" class="button plain" onClick={() => void leave()}>
+        {words.leave}
+      </button>
+      <p class="quiet small">{words.leaveHint}</p>
+    </div>
+  );
+}

@@ -1,0 +1,44 @@
+import { useEffect, useState } from "preact/hooks";
+import { useShop } from "../../store/shop.ts";
+import { PAIRED } from "../../sync/follow-shop.ts";
+import { askJson } from "../../sync/remote.ts";
+import { Screen } from "../../ui/screen.tsx";
+import { PairForm } from "./pair-form.tsx";
+import { Paired } from "./paired.tsx";
+import { useShopWords } from "./shop-words.ts";
+
+/** Who this device is in its shop. */
+export interface Me {
+  readonly shopName: string;
+  readonly personName: string;
+  readonly role: "owner" | "technician" | "rider";
+  readonly device: string;
+}
+
+/** Pairing with a shop; for a paired device, how it stands and who else may come in. */
+export function ShopScreen({ params }: { readonly params: { readonly code?: string } }) {
+  const words = useShopWords();
+  const { settings } = useShop().database;
+  const [me, setMe] = useState<Me | null | "asking">("asking");
+
+  useEffect(() => {
+    // What the device was told last holds without a network; the server's word is better.
+    settings
+      .get(PAIRED)
+      .then(async (kept) => {
+        setMe((kept?.value as Me | undefined) ?? null);
+        if (kept === undefined || !navigator.onLine) return;
+        const fresh = await askJson<Me>("GET", "me");
+        await settings.put({ key: PAIRED, value: fresh });
+        setMe(fresh);
+      })
+      .catch(() => undefined);
+  }, [settings]);
+
+  return (
+    <Screen title={words.title} back={{ to: "/more", words: words.back }}>
+      {me === null && <PairForm code={params.code ?? ""} onPaired={setMe} />}
+      {me !== null && me !== "asking" && <Paired me={me} onLeft={() => setMe(null)} />}
+    </Screen>
+  );
+}

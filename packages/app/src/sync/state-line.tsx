@@ -1,0 +1,19 @@
+import { Link } from "wouter-preact";
+import { useShopWords } from "../screens/shop/shop-words.ts";
+import { useWatched } from "../store/value.ts";
+import { syncState } from "./state.ts";
+
+/** "12 records not yet at the shop", or that all are there. */
+export function StateLine() {
+  const words = useShopWords();
+  const { connection, waiting, notTaken } = useWatched(syncState);
+  return (
+    <p class="quiet small" role="status">
+      <Link href="/shop">
+        {connection === "shut-out" ? words.shutOut : waiting > 0 ? words.waiting(waiting) : words.together}
+        {connection === "away" && ` ${words.away}`}
+        {notTaken.length > 0 && ` ${words.notTaken(notTaken.length)}`}
+      </Link>
+    </p>
+  );
+}

@@ -1,0 +1,13 @@
+import { watched } from "../store/value.ts";
+import type { NotTaken } from "./sync-once.ts";
+
+/** Where this device stands with its shop. */
+export interface SyncState {
+  readonly connection: "together" | "at-work" | "away" | "shut-out";
+  /** Records not yet at the shop. */
+  readonly waiting: number;
+  /** Records that the shop did not take. */
+  readonly notTaken: readonly NotTaken[];
+}
+
+export const syncState = watched<SyncState>({ connection: "away", waiting: 0, notTaken: [] });

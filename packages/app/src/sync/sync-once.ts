@@ -1,0 +1,90 @@
+import type { Json } from "@jetwright/records";
+import { writeRecord } from "@jetwright/records";
+import {
+  type Arrived,
+  type Setting,
+  type StoredRecord,
+  SYNC_CURSOR,
+  type SyncShelf,
+} from "../store/database.ts";
+
+/** A record that the server did not take, with its reason. */
+export interface NotTaken {
+  readonly id: string;
+  readonly reason: string;
+  readonly detail: string;
+}
+
+/** What the server gives behind a cursor. */
+export interface PulledPage {
+  readonly restart: "epoch" | "scope" | null;
+  readonly cursor: string;
+  readonly more: boolean;
+  readonly lines: readonly string[];
+}
+
+/** The server, as a device speaks with it. A lost connection rejects; nothing is known of it then. */
+export interface Remote {
+  readonly push: (lines: readonly string[]) => Promise<readonly (NotTaken & { readonly line: number })[]>;
+  readonly pull: (cursor: string) => Promise<PulledPage>;
+}
+
+/** This device. */
+export interface Local {
+  readonly sync: SyncShelf;
+  readonly settings: { readonly get: (key: string) => Promise<Setting | undefined> };
+  readonly arrived: (what: Arrived) => Promise<void>;
+  /** Records that stay on this device alone. */
+  readonly setAside: (records: readonly NotTaken[]) => Promise<void>;
+}
+
+const PUSH_RECORDS = 500;
+const PUSH_CHARACTERS = 1_000_000;
+
+/** Whether two lines are the same record, however their keys were ordered. */
+const sameRecord = (a: string, b: string): boolean =>
+  a === b || writeRecord(JSON.parse(a)) === writeRecord(JSON.parse(b));
+
+/**
+ * Brings this device and the shop's log together: takes in what is new there, sends what is new here. May be
+ * cut off anywhere and begun again: a record is sent until the server has said that it has it, and read until
+ * the cursor that follows it is on this disk with it.
+ */
+export async function syncOnce(local: Local, remote: Remote): Promise<void> {
+  await pullAll(local, remote);
+  while (await pushSome(local, remote)) await Promise.resolve();
+  // Another record that took an id of ours on the server in between comes now.
+  await pullAll(local, remote);
+}
+
+async function pullAll({ sync, settings, arrived }: Local, { pull }: Remote): Promise<void> {
+  let cursor = ((await settings.get(SYNC_CURSOR))?.value as string | undefined) ?? "";
+  for (let more = true; more; ) {
+    const page = await pull(cursor);
+    // Other data than we knew, or other rights: what the server has of ours is not known any more.
+    if (page.restart !== null) await sync.markAllUnsent();
+    const records = page.lines.map((line): StoredRecord => ({ id: idOf(line), line }));
+    await arrived(await sync.arrive(records, sameRecord, { key: SYNC_CURSOR, value: page.cursor }));
+    // A cursor that stands still with more behind it would never end.
+    more = page.more && page.cursor !== cursor;
+    cursor = page.cursor;
+  }
+}
+
+const idOf = (line: string): string => String((JSON.parse(line) as { readonly id: Json }).id);
+
+/** Sends one batch; false when there was nothing to send. */
+async function pushSome({ sync, setAside }: Local, { push }: Remote): Promise<boolean> {
+  const waiting = await sync.unsent(PUSH_RECORDS);
+  let characters = 0;
+  const batch = waiting.filter(({ line }, i) => {
+    characters += line.length;
+    return i === 0 || characters <= PUSH_CHARACTERS;
+  });
+  if (batch.length === 0) return false;
+  // A line may have been brought in with breaks of its own; written anew it is one line.
+  const refused = await push(batch.map(({ line }) => writeRecord(JSON.parse(line))));
+  await setAside(refused.map(({ line, reason, detail }) => ({ id: batch[line - 1]!.id, reason, detail })));
+  await sync.markSent(batch.map(({ id }) => id));
+  return true;
+}

@@ -1,0 +1,8 @@
+import { useWatched } from "../store/value.ts";
+import { syncLine } from "../sync/follow-shop.ts";
+
+/** Where this device stands with its shop; nothing without one. */
+export function SyncLine() {
+  const Line = useWatched(syncLine);
+  return Line === null ? null : <Line />;
+}
