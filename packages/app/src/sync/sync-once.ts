@@ -39,6 +39,8 @@ export interface Local {
 }
 
 const PUSH_RECORDS = 500;
+/** Sent before it is looked what has come back. */
+const ROUND_RECORDS = 4000;
 const PUSH_CHARACTERS = 1_000_000;
 
 /** Whether two lines are the same record, however their keys were ordered. */
@@ -47,14 +49,20 @@ const sameRecord = (a: string, b: string): boolean =>
 
 /**
  * Brings this device and the shop's log together: takes in what is new there, sends what is new here. May be
- * cut off anywhere and begun again: a record is sent until the server has said that it has it, and read until
- * the cursor that follows it is on this disk with it.
+ * cut off anywhere and begun again: a record counts as sent when it has come back, and the cursor that follows
+ * it is on this disk with it. A server's word alone is not enough: a backup put back there may take it back.
  */
 export async function syncOnce(local: Local, remote: Remote): Promise<void> {
+  const { unsentCount } = local.sync;
   await pullAll(local, remote);
-  while (await pushSome(local, remote)) await Promise.resolve();
-  // Another record that took an id of ours on the server in between comes now.
-  await pullAll(local, remote);
+  let before = Number.POSITIVE_INFINITY;
+  // What was sent comes back and is waiting no more; when nothing does, the next round may try again.
+  for (let left = await unsentCount(); left > 0 && left < before; left = await unsentCount()) {
+    before = left;
+    const sent = new Set<string>();
+    while (sent.size < ROUND_RECORDS && (await pushSome(local, remote, sent))) await Promise.resolve();
+    await pullAll(local, remote);
+  }
 }
 
 async function pullAll({ sync, settings, arrived }: Local, { pull }: Remote): Promise<void> {
@@ -73,18 +81,24 @@ async function pullAll({ sync, settings, arrived }: Local, { pull }: Remote): Pr
 
 const idOf = (line: string): string => String((JSON.parse(line) as { readonly id: Json }).id);
 
-/** Sends one batch; false when there was nothing to send. */
-async function pushSome({ sync, setAside }: Local, { push }: Remote): Promise<boolean> {
-  const waiting = await sync.unsent(PUSH_RECORDS);
+/** Sends one batch of what was not sent in this round; false when there was none. */
+async function pushSome({ sync, setAside }: Local, { push }: Remote, sent: Set<string>): Promise<boolean> {
+  const waiting = await sync.unsent(sent.size + PUSH_RECORDS);
   let characters = 0;
-  const batch = waiting.filter(({ line }, i) => {
-    characters += line.length;
-    return i === 0 || characters <= PUSH_CHARACTERS;
-  });
+  const batch = waiting
+    .filter(({ id }) => !sent.has(id))
+    .slice(0, PUSH_RECORDS)
+    .filter(({ line }, i) => {
+      characters += line.length;
+      return i === 0 || characters <= PUSH_CHARACTERS;
+    });
   if (batch.length === 0) return false;
+  for (const { id } of batch) sent.add(id);
   // A line may have been brought in with breaks of its own; written anew it is one line.
   const refused = await push(batch.map(({ line }) => writeRecord(JSON.parse(line))));
-  await setAside(refused.map(({ line, reason, detail }) => ({ id: batch[line - 1]!.id, reason, detail })));
-  await sync.markSent(batch.map(({ id }) => id));
+  const notTaken = refused.map(({ line, reason, detail }) => ({ id: batch[line - 1]!.id, reason, detail }));
+  await setAside(notTaken);
+  // It will not come back, or another one will in its place: asking again changes nothing.
+  await sync.markSent(notTaken.map(({ id }) => id));
   return true;
 }

@@ -51,4 +51,8 @@ export const MIGRATIONS: readonly Migration[] = [
         shop TEXT NOT NULL, hash TEXT NOT NULL, record TEXT NOT NULL, PRIMARY KEY (shop, hash, record))`,
     ],
   },
+  {
+    name: "3-mark-of-arrival",
+    statements: () => ["ALTER TABLE record ADD COLUMN mark TEXT NOT NULL DEFAULT ''"],
+  },
 ];

@@ -2,20 +2,21 @@
 export interface Cursor {
   readonly epoch: string;
   /** Of the scope it was read with. */
-  readonly mark: string;
+  readonly scope: string;
   readonly seq: number;
-  /** The record at that number; empty at the beginning. */
-  readonly id: string;
+  /** Of the arrival that got that number: drawn anew each time, so the same record put back later has another. */
+  readonly mark: string;
 }
 
-const FORM = /^([a-z0-9]{1,32})~([a-f0-9]{8})~(\d{1,15})~([A-Za-z0-9._:-]{0,64})$/;
+const FORM = /^([a-z0-9]{1,32})~([a-f0-9]{8})~(\d{1,15})~([a-z0-9]{0,16})$/;
 
-export const writeCursor = ({ epoch, mark, seq, id }: Cursor): string => `${epoch}~${mark}~${seq}~${id}`;
+export const writeCursor = ({ epoch, scope, seq, mark }: Cursor): string =>
+  `${epoch}~${scope}~${seq}~${mark}`;
 
 /** Null for a text that we did not write. */
 export function readCursor(text: string): Cursor | null {
   const found = FORM.exec(text);
   if (found === null) return null;
-  const [, epoch, mark, seq, id] = found as unknown as [string, string, string, string, string];
-  return { epoch, mark, seq: Number(seq), id };
+  const [, epoch, scope, seq, mark] = found as unknown as [string, string, string, string, string];
+  return { epoch, scope, seq: Number(seq), mark };
 }

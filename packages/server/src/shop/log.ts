@@ -4,6 +4,7 @@ import type { Arriving } from "./arriving.ts";
 import { type Cursor, readCursor, writeCursor } from "./cursor.ts";
 import { epochOf } from "./epoch.ts";
 import { type Scope, scopeCondition, scopeMark } from "./scope.ts";
+import { randomText } from "./secrets.ts";
 
 /** What became of a record that was sent. */
 export type Arrival = "added" | "known" | "conflict";
@@ -31,6 +32,7 @@ const COLUMNS = [
   ["target", "text"],
   ["hash", "text"],
   ["line", "text"],
+  ["mark", "text"],
 ] as const;
 
 /**
@@ -84,6 +86,7 @@ async function file(
     strikes.map(({ target }) => target!),
   );
   for (const { id, bike } of fresh) if (bike !== null) struck.set(id, bike);
+  const mark = randomText(8);
   await sql.insertMany(
     "record",
     COLUMNS,
@@ -96,9 +99,10 @@ async function file(
       target,
       hash,
       line,
+      mark,
     ]),
   );
-  const moved = await announceStrikes(sql, dialect.listed, shop, last + fresh.length, fresh);
+  const moved = await announceStrikes(sql, dialect.listed, shop, last + fresh.length, mark, fresh);
   await sql.run("UPDATE shop SET last_seq = ? WHERE id = ?", [last + fresh.length + moved, shop]);
   const uses = fresh.flatMap(({ id, blobs }) => blobs.map((hash) => [shop, hash, id] as const));
   if (uses.length > 0) {
@@ -137,6 +141,7 @@ async function announceStrikes(
   listed: string,
   shop: string,
   last: number,
+  mark: string,
   fresh: readonly Arriving[],
 ): Promise<number> {
   const bikes = new Map(fresh.flatMap(({ id, bike }) => (bike === null ? [] : [[id, bike] as const])));
@@ -146,9 +151,10 @@ async function announceStrikes(
     [shop, JSON.stringify([...bikes.keys()])],
   );
   for (const [i, { id, target }] of waiting.entries()) {
-    await sql.run("UPDATE record SET bike = ?, seq = ? WHERE shop = ? AND id = ?", [
+    await sql.run("UPDATE record SET bike = ?, seq = ?, mark = ? WHERE shop = ? AND id = ?", [
       bikes.get(target)!,
       last + 1 + i,
+      mark,
       shop,
       id,
     ]);
@@ -165,13 +171,13 @@ export async function readPage(
   most = PAGE_RECORDS,
 ): Promise<Page> {
   const epoch = await epochOf(database);
-  const mark = scopeMark(scope);
+  const seen = scopeMark(scope);
   const given = cursorText === "" ? null : readCursor(cursorText);
-  const restart = cursorText === "" ? null : await whyRestart(database, shop, given, epoch, mark);
-  const from = given === null || restart !== null ? { seq: 0, id: "" } : given;
+  const restart = cursorText === "" ? null : await whyRestart(database, shop, given, epoch, seen);
+  const from = given === null || restart !== null ? { seq: 0, mark: "" } : given;
   const { sql: condition, parameters } = scopeCondition(scope, database.dialect.listed);
-  const rows = await database.all<{ seq: number; id: string; line: string }>(
-    `SELECT seq, id, line FROM record WHERE shop = ? AND seq > ? ${condition} ORDER BY seq LIMIT ?`,
+  const rows = await database.all<{ seq: number; mark: string; line: string }>(
+    `SELECT seq, mark, line FROM record WHERE shop = ? AND seq > ? ${condition} ORDER BY seq LIMIT ?`,
     [shop, from.seq, ...parameters, most + 1],
   );
   let characters = 0;
@@ -183,28 +189,28 @@ export async function readPage(
   return {
     restart,
     lines: rows.slice(0, count).map(({ line }) => line),
-    cursor: writeCursor({ epoch, mark, seq: end.seq, id: end.id }),
+    cursor: writeCursor({ epoch, scope: seen, seq: end.seq, mark: end.mark }),
     more: rows.length > count,
   };
 }
 
 /**
- * A cursor names the record it ended at. When that record does not stand at that number any more, a backup was
- * put back under it, and what came since must not be skipped.
+ * A cursor names the arrival it ended at. When that one does not stand at that number any more, a backup was
+ * put back under it, and what came since must not be skipped, also when the same records were sent again.
  */
 async function whyRestart(
   database: Database,
   shop: string,
   given: Cursor | null,
   epoch: string,
-  mark: string,
+  scope: string,
 ): Promise<Page["restart"]> {
   if (given === null || given.epoch !== epoch) return "epoch";
-  if (given.mark !== mark) return "scope";
+  if (given.scope !== scope) return "scope";
   if (given.seq === 0) return null;
-  const rows = await database.all<{ id: string }>("SELECT id FROM record WHERE shop = ? AND seq = ?", [
+  const rows = await database.all<{ mark: string }>("SELECT mark FROM record WHERE shop = ? AND seq = ?", [
     shop,
     given.seq,
   ]);
-  return rows[0]?.id === given.id ? null : "epoch";
+  return rows[0]?.mark === given.mark ? null : "epoch";
 }
