@@ -1,5 +1,5 @@
 import type { Shop } from "../store/shop.ts";
-import { syncLine } from "./follow-shop.ts";
+import { syncLine } from "./paired.ts";
 import { Refused, remote } from "./remote.ts";
 import { type SyncState, syncState } from "./state.ts";
 import { StateLine } from "./state-line.tsx";

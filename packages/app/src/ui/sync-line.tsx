@@ -1,5 +1,5 @@
 import { useWatched } from "../store/value.ts";
-import { syncLine } from "../sync/follow-shop.ts";
+import { syncLine } from "../sync/paired.ts";
 
 /** Where this device stands with its shop; nothing without one. */
 export function SyncLine() {

@@ -4,7 +4,7 @@ import { askJson, Refused } from "../../sync/remote.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { QrCode } from "../sheet/qr-code.tsx";
-import type { Me } from "./shop-screen.tsx";
+import type { Me } from "./me.ts";
 import { useShopWords } from "./shop-words.ts";
 
 /** Makes the code for one more device, for a person with a role. */

@@ -1,11 +1,11 @@
 import { useEffect, useState } from "preact/hooks";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useShop } from "../../store/shop.ts";
-import { PAIRED } from "../../sync/follow-shop.ts";
+import { PAIRED } from "../../sync/paired.ts";
 import { askJson, Refused } from "../../sync/remote.ts";
 import { beginSync } from "../../sync/runner.ts";
 import { TextField } from "../../ui/text-field.tsx";
-import type { Me } from "./shop-screen.tsx";
+import type { Me } from "./me.ts";
 import { useShopWords } from "./shop-words.ts";
 
 interface PairFormProps {

@@ -1,6 +1,6 @@
 import { useShop } from "../../store/shop.ts";
 import { useWatched } from "../../store/value.ts";
-import { PAIRED } from "../../sync/follow-shop.ts";
+import { PAIRED } from "../../sync/paired.ts";
 import { ask } from "../../sync/remote.ts";
 import { endSync, syncSoon } from "../../sync/runner.ts";
 import { syncState } from "../../sync/state.ts";
@@ -8,7 +8,7 @@ import { StateLine } from "../../sync/state-line.tsx";
 import { say } from "../../ui/toast.tsx";
 import { BringIn } from "./bring-in.tsx";
 import { Devices } from "./devices.tsx";
-import type { Me } from "./shop-screen.tsx";
+import type { Me } from "./me.ts";
 import { useShopWords } from "./shop-words.ts";
 
 /** How this device stands with its shop, and the way out. */

@@ -1,19 +1,12 @@
 import { useEffect, useState } from "preact/hooks";
 import { useShop } from "../../store/shop.ts";
-import { PAIRED } from "../../sync/follow-shop.ts";
+import { PAIRED } from "../../sync/paired.ts";
 import { askJson } from "../../sync/remote.ts";
 import { Screen } from "../../ui/screen.tsx";
+import type { Me } from "./me.ts";
 import { PairForm } from "./pair-form.tsx";
 import { Paired } from "./paired.tsx";
 import { useShopWords } from "./shop-words.ts";
-
-/** Who this device is in its shop. */
-export interface Me {
-  readonly shopName: string;
-  readonly personName: string;
-  readonly role: "owner" | "technician" | "rider";
-  readonly device: string;
-}
 
 /** Pairing with a shop; for a paired device, how it stands and who else may come in. */
 export function ShopScreen({ params }: { readonly params: { readonly code?: string } }) {
