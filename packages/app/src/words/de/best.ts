@@ -10,10 +10,10 @@ export const best: Words["best"] = {
   runs: "Läuft am besten",
   quick: "Arbeit zählt mit",
   throttle: "Vollgas",
-  safe: "Sicher",
-  any: "Zurückhalten",
+  safe: "Erlaubt",
+  any: "Zurückgehalten",
   top: {
-    free: "Vollgas: sicher.",
+    free: "Vollgas: wohl nicht mager.",
     "seconds only": "Vollgas: nur wenige Sekunden, bis es bewiesen ist.",
     "stay below 3/4": "Oben vielleicht mager: unter 3/4 bleiben.",
   },
@@ -29,7 +29,7 @@ export const best: Words["best"] = {
   },
   searched: (count) =>
     `${count} Abstimmungen gewogen. Die Prozente sind die Mitte dessen, was wahrscheinlich ist.`,
-  none: "Nichts aus der Auswahl hält Vollgas in dieser Luft sicher. Größen aus dem Handel zulassen oder „Zurückhalten“ wählen und unter 3/4 bleiben, bis es oben bewiesen ist.",
+  none: "Nichts aus der Auswahl macht mageres Vollgas in dieser Luft unwahrscheinlich. Größen aus dem Handel zulassen oder „Zurückgehalten“ wählen und unter 3/4 bleiben, bis es oben bewiesen ist.",
   list: "Die beste zuerst",
   show: (rest) => `${rest} weitere`,
 };

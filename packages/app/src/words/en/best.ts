@@ -8,10 +8,10 @@ export const best = {
   runs: "Runs best",
   quick: "Work counted",
   throttle: "Full throttle",
-  safe: "Safe",
+  safe: "Allowed",
   any: "Held back",
   top: {
-    free: "Full throttle: safe.",
+    free: "Full throttle: not likely to be lean.",
     "seconds only": "Full throttle: a few seconds only, until it is proved.",
     "stay below 3/4": "May be lean on top: stay below 3/4.",
   },
@@ -27,7 +27,7 @@ export const best = {
   },
   searched: (count: string): string =>
     `${count} setups weighed. The percentages are the middle of what is likely.`,
-  none: "Nothing to choose from keeps full throttle safe in this air. Allow sizes sold, or take “Held back” and keep below 3/4 until the top is proved.",
+  none: "Nothing here makes a lean full throttle unlikely in this air. Allow sizes sold, or take “Held back” and keep below 3/4 until the top is proved.",
   list: "Best first",
   show: (rest: number): string => `${rest} more`,
 };

@@ -10,10 +10,10 @@ export const best: Words["best"] = {
   runs: "Funciona mejor",
   quick: "El trabajo cuenta",
   throttle: "A fondo",
-  safe: "Seguro",
-  any: "Con freno",
+  safe: "Permitido",
+  any: "Limitado",
   top: {
-    free: "A fondo: seguro.",
+    free: "A fondo: no parece pobre.",
     "seconds only": "A fondo: solo unos segundos, hasta que esté probado.",
     "stay below 3/4": "Quizá pobre arriba: por debajo de 3/4.",
   },
@@ -28,7 +28,7 @@ export const best: Words["best"] = {
     return Math.abs(percent) < 1 ? `${where}: bien` : `${where}: ${Math.abs(percent)} % ${side}`;
   },
   searched: (count) => `${count} reglajes pesados. Los porcentajes son el centro de lo probable.`,
-  none: "Nada de lo que hay mantiene seguro el puño a fondo en este aire. Admite medidas a la venta, o elige «Con freno» y quédate por debajo de 3/4 hasta probarlo.",
+  none: "Nada de lo que hay hace improbable ir pobre a fondo en este aire. Admite medidas a la venta, o elige «Limitado» y quédate por debajo de 3/4 hasta probarlo.",
   list: "El mejor primero",
   show: (rest) => `${rest} más`,
 };
