@@ -10,6 +10,7 @@ import { drawer } from "./de/drawer.ts";
 import { fitted } from "./de/fitted.ts";
 import { history } from "./de/history.ts";
 import { home } from "./de/home.ts";
+import { listen } from "./de/listen.ts";
 import { newBike } from "./de/new-bike.ts";
 import { pictures } from "./de/pictures.ts";
 import { report } from "./de/report.ts";
@@ -39,6 +40,7 @@ export const de: Words = {
   ask,
   sheet,
   history,
+  listen,
   start,
   backup,
   take,

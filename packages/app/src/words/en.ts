@@ -10,6 +10,7 @@ import { drawer } from "./en/drawer.ts";
 import { fitted } from "./en/fitted.ts";
 import { history } from "./en/history.ts";
 import { home } from "./en/home.ts";
+import { listen } from "./en/listen.ts";
 import { newBike } from "./en/new-bike.ts";
 import { pictures } from "./en/pictures.ts";
 import { report } from "./en/report.ts";
@@ -40,6 +41,7 @@ export const en = {
   ask,
   sheet,
   history,
+  listen,
   start,
   backup,
   take,

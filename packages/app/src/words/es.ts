@@ -11,6 +11,7 @@ import { drawer } from "./es/drawer.ts";
 import { fitted } from "./es/fitted.ts";
 import { history } from "./es/history.ts";
 import { home } from "./es/home.ts";
+import { listen } from "./es/listen.ts";
 import { newBike } from "./es/new-bike.ts";
 import { pictures } from "./es/pictures.ts";
 import { report } from "./es/report.ts";
@@ -39,6 +40,7 @@ export const es: Words = {
   ask,
   sheet,
   history,
+  listen,
   start,
   backup,
   take,

@@ -51,6 +51,7 @@ export const ANSWERS = {
   history: later(() => import("./history.ts").then((m) => m.historyOf)),
   readPiece: later(() => import("./copy/read-piece.ts").then((m) => m.readPiece)),
   sheet: later(() => import("./sheet/sheet.ts").then((m) => m.sheetOf)),
+  soundEngine: later(() => import("./listen/sound-engine.ts").then((m) => m.soundEngine)),
   starting: later(() => import("./starting.ts").then((m) => m.starting)),
   trend: later(() => import("./trend.ts").then((m) => m.trendOf)),
   takeBack: later(() => import("./take-back.ts").then((m) => m.takeBack)),

@@ -40,6 +40,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
     ["chart", words.chart],
     ["best", words.best],
     ["sheet", words.sheet],
+    ["listen", words.listen],
     ["history", words.history],
     ["ask", words.ask],
     ["describe", words.describe],

@@ -80,6 +80,7 @@ export const bike: Words["bike"] = {
   chart: "Tabelle nach Höhe und Temperatur",
   best: "Beste Abstimmungen für eine Luft",
   sheet: "Blatt für den Fahrer",
+  listen: "Dem Motor zuhören",
   history: "Geschichte",
   ask: "Einen Freund fragen",
   lately: "Zuletzt",

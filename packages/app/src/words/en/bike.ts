@@ -80,6 +80,7 @@ export const bike = {
   chart: "Chart of heights and temperatures",
   best: "Best setups for an air",
   sheet: "Sheet for the rider",
+  listen: "Listen to the engine",
   history: "History",
   ask: "Ask a friend",
   lately: "Lately",

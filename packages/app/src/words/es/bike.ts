@@ -76,6 +76,7 @@ export const bike: Words["bike"] = {
   chart: "Tabla por altura y temperatura",
   best: "Mejores reglajes para un aire",
   sheet: "Hoja para el piloto",
+  listen: "Escuchar el motor",
   history: "Historia",
   ask: "Preguntar a un amigo",
   lately: "Lo último",

@@ -1,0 +1,220 @@
+import type { Heard } from "@jetwright/core";
+import { useEffect, useRef, useState } from "preact/hooks";
+import { useLocation } from "wouter-preact";
+import { useFigure } from "../../preferences/use-figure.ts";
+import { useAnswer, useShop } from "../../store/shop.ts";
+import { Screen } from "../../ui/screen.tsx";
+import { say } from "../../ui/toast.tsx";
+import { useWords } from "../../words/use-words.ts";
+import "../../styles/listen.css";
+import { bikeAddress } from "../bike/bike-bar.tsx";
+import { figuresOf } from "./figures-of.ts";
+import { HeardList } from "./heard-list.tsx";
+import { type Microphone, type MicrophoneTrouble, openMicrophone } from "./microphone.ts";
+import type { FromListener, ToListener } from "./sound-messages.ts";
+import { SoundPicture } from "./sound-picture.tsx";
+import { waveBytes } from "./wave-bytes.ts";
+
+interface Taken {
+  readonly heard: Heard;
+  readonly samples: Float32Array;
+  readonly rate: number;
+}
+
+/** Engine speed and what it did, from the phone's microphone or from a file. */
+export function Listen({ params }: { readonly params: { readonly bike: string } }) {
+  const { bike } = params;
+  const words = useWords().listen;
+  const figure = useFigure();
+  const shop = useShop();
+  const [, go] = useLocation();
+  const answer = useAnswer("soundEngine", { bike });
+  const [microphone, setMicrophone] = useState<Microphone | null>(null);
+  const [trouble, setTrouble] = useState<MicrophoneTrouble | null>(null);
+  const [rpm, setRpm] = useState<number | null>(null);
+  const [strip, setStrip] = useState<readonly (number | null)[]>([]);
+  const [seconds, setSeconds] = useState(0);
+  const [taken, setTaken] = useState<Taken | null>(null);
+  const [refused, setRefused] = useState<string | null>(null);
+  const [busy, setBusy] = useState(false);
+  const worker = useRef<Worker | null>(null);
+  const file = useRef<File | null>(null);
+  const back = { to: bikeAddress(bike), words: words.back };
+
+  const tell = (message: ToListener, transfer: Transferable[] = []) =>
+    worker.current?.postMessage(message, transfer);
+  useEffect(() => {
+    const own = new Worker(new URL("./listener.worker.ts", import.meta.url), { type: "module" });
+    worker.current = own;
+    own.onmessage = ({ data }: MessageEvent<FromListener>) => {
+      if (data.say === "speed") {
+        setRpm(data.rpm);
+        setSeconds(data.seconds);
+        setStrip((old) => [...old.slice(-119), data.rpm]);
+        return;
+      }
+      if (data.say === "not-wave") {
+        void decode();
+        return;
+      }
+      setBusy(false);
+      if (data.say === "heard") setTaken(data);
+      else setRefused(data.detail);
+    };
+    return () => own.terminate();
+  }, []);
+  useEffect(() => () => microphone?.stop(), [microphone]);
+
+  if (answer === null || !answer.ok) {
+    return (
+      <Screen title={words.title} back={back}>
+        <p>{answer === null ? "…" : answer.detail}</p>
+      </Screen>
+    );
+  }
+  const { engine, before } = answer.value;
+
+  async function start() {
+    setTaken(null);
+    setRefused(null);
+    setTrouble(null);
+    setStrip([]);
+    const opened = await openMicrophone((samples) => tell({ say: "sound", samples }, [samples.buffer]));
+    if (!opened.ok) {
+      setTrouble(opened.trouble);
+      return;
+    }
+    tell({ say: "begin", engine, rate: opened.value.rate });
+    setMicrophone(opened.value);
+  }
+
+  function stop() {
+    microphone?.stop();
+    setMicrophone(null);
+    setBusy(true);
+    tell({ say: "end" });
+  }
+
+  async function load(chosen: File | undefined) {
+    if (chosen === undefined) return;
+    file.current = chosen;
+    setTaken(null);
+    setRefused(null);
+    setBusy(true);
+    const bytes = await chosen.arrayBuffer();
+    tell({ say: "wave", file: bytes, engine }, [bytes]);
+  }
+
+  /** Whatever the browser can decode. */
+  async function decode() {
+    try {
+      const context = new OfflineAudioContext(1, 1, 48000);
+      const sound = await context.decodeAudioData(await file.current!.arrayBuffer());
+      const samples = sound.getChannelData(0).slice();
+      tell({ say: "clip", samples, rate: sound.sampleRate, engine }, [samples.buffer]);
+    } catch {
+      setBusy(false);
+      setRefused(words.cannotDecode);
+    }
+  }
+
+  async function keep() {
+    if (taken === null) return;
+    const kept = await shop.keep({ kind: "sound-heard", bike, body: { figures: figuresOf(taken.heard) } });
+    say(kept.ok ? words.kept : kept.detail);
+    if (kept.ok) go(bikeAddress(bike, "next"));
+  }
+
+  function play(second: number) {
+    if (taken === null) return;
+    const from = Math.floor(second * taken.rate);
+    const piece = taken.samples.slice(from, from + taken.rate);
+    const url = URL.createObjectURL(new Blob([waveBytes(piece, taken.rate)], { type: "audio/wav" }));
+    const sound = new Audio(url);
+    sound.onended = () => URL.revokeObjectURL(url);
+    void sound.play().catch(() => URL.revokeObjectURL(url));
+  }
+
+  function save() {
+    if (taken === null) return;
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([waveBytes(taken.samples, taken.rate)], { type: "audio/wav" }));
+    link.download = `${bike}.wav`;
+    link.click();
+    URL.revokeObjectURL(link.href);
+  }
+
+  return (
+    <Screen title={words.title} back={back} wide>
+      <div class="caution stack">
+        <p>{words.caution}</p>
+        <p>{words.made}</p>
+      </div>
+      <section class="stack">
+        <p>{words.guide}</p>
+        {microphone === null ? (
+          <button type="button" class="button main" disabled={busy} onClick={() => void start()}>
+            {words.start}
+          </button>
+        ) : (
+          <>
+            <p class="needle" aria-live="off">
+              <span class="needle-figure">{rpm === null ? "–" : figure(Math.round(rpm / 10) * 10, 0)}</span>
+              <span class="quiet"> {words.rpm}</span>
+            </p>
+            <Strip values={strip} />
+            {microphone.stillOn.length > 0 && (
+              <p role="alert">{words.stillOn(microphone.stillOn.join(", "))}</p>
+            )}
+            <button type="button" class="button main" onClick={stop}>
+              {words.stop(figure(seconds, 0))}
+            </button>
+          </>
+        )}
+        {trouble !== null && <p role="alert">{words.troubles[trouble]}</p>}
+        {microphone === null && (
+          <label class="button file">
+            {words.load}
+            <input
+              type="file"
+              accept="audio/*,.wav"
+              onChange={(event) => void load(event.currentTarget.files?.[0])}
+            />
+          </label>
+        )}
+        {busy && <p role="status">{words.reckoning}</p>}
+        {refused !== null && <p role="alert">{refused}</p>}
+      </section>
+      {taken !== null && (
+        <>
+          <HeardList heard={taken.heard} before={before} />
+          <SoundPicture heard={taken.heard} onSecond={play} />
+          <div class="stack">
+            {taken.heard.doubts.length === 0 && (
+              <button type="button" class="button main" onClick={() => void keep()}>
+                {words.keep}
+              </button>
+            )}
+            <button type="button" class="button plain" onClick={save}>
+              {words.save}
+            </button>
+            <p class="small quiet">{words.notKept}</p>
+          </div>
+        </>
+      )}
+    </Screen>
+  );
+}
+
+/** The last seconds of speed, as a line. */
+function Strip({ values }: { readonly values: readonly (number | null)[] }) {
+  const y = (rpm: number): number => 60 * (1 - Math.log2(rpm / 700) / Math.log2(16000 / 700));
+  const path = values
+    .map((rpm, i) => (rpm === null ? "" : `${values[i - 1] ? "L" : "M"}${i * 3} ${y(rpm).toFixed(1)}`))
+    .join("");
+  return (
+    <svg class="strip" viewBox="0 0 360 60" preserveAspectRatio="none" aria-hidden="true">
+      <path d={path} class="track" />
+    </svg>
+  );
+}

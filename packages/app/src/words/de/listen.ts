@@ -1,0 +1,82 @@
+import type { Words } from "../en.ts";
+
+const figure = (words: string, unit: (value: string) => string) => ({ words, unit });
+
+export const listen: Words["listen"] = {
+  title: "Dem Motor zuhören",
+  back: "Motorrad",
+  caution:
+    "Nur im Freien: Abgas tötet. Motorrad auf dem Ständer, Leerlauf eingelegt, niemand davor oder dahinter. Gehörschutz tragen, eine Hand am Notaus, und nie lange Vollgas ohne Last.",
+  made: "Die Werte stammen aus Versuchen mit künstlichen Geräuschen. Noch wurde damit kein wirklicher Motor gemessen: Vertraue zuerst dem Bild und deinen Ohren.",
+  guide:
+    "Motor warm, Telefon eine Armlänge neben dem Schalldämpfer, im Windschatten. Drei Sekunden Leerlauf, Gas aufreißen, fallen lassen; dreimal.",
+  start: "Zuhören",
+  stop: (seconds) => `Anhalten (${seconds} s)`,
+  load: "Aufnahme laden",
+  rpm: "1/min",
+  reckoning: "Die Aufnahme wird gelesen …",
+  stillOn: (names) =>
+    `Dieser Browser lässt seine eigene Tonbearbeitung an (${names}). Sie kann den Leerlauf als Rauschen entfernen; sicherer ist eine Aufnahme mit anderem Programm und „Aufnahme laden“.`,
+  troubles: {
+    insecure:
+      "Diese Seite wurde nicht über eine sichere Adresse geöffnet, darum gibt der Browser kein Mikrofon. Eine Aufnahme laden geht.",
+    denied:
+      "Das Mikrofon ist nicht erlaubt. Erlaube es in den Einstellungen des Browsers für diese Seite, oder lade eine Aufnahme.",
+    none: "Kein Mikrofon gefunden. Lade stattdessen eine Aufnahme.",
+    busy: "Das Mikrofon ist nicht angesprungen; vielleicht hält es ein anderes Programm. Schließe es, oder lade eine Aufnahme.",
+  },
+  cannotDecode:
+    "Der Browser kann diese Datei nicht lesen. Speichere sie als WAV, MP3 oder M4A und lade sie noch einmal.",
+  notUsed: "Nicht gut genug, um zu zählen",
+  doubts: {
+    "no-engine":
+      "In den ersten zwei Sekunden ist kein Motor klar zu hören. Geh näher, schirme das Mikrofon vom Wind ab und beginne mit drei Sekunden Leerlauf.",
+    clipped: "Die Aufnahme ist übersteuert: Die Spitzen sind abgeschnitten. Halte das Telefon weiter weg.",
+    hum: "Der Ton ändert sich gar nicht, wie Netzbrummen und wie kein Motor. Geh weg von dem, was brummt.",
+    knocking: "Es schlägt langsamer, als ein Motor läuft, wie Hämmern oder Klatschen.",
+    "two-sounds":
+      "Etwas fast ebenso Lautes läuft mit: ein anderer Motor, ein Heulen oder der Wind. Nimm diesen Motor allein auf.",
+    "not-an-engine": "Die Drehzahl springt wie bei Reden oder Musik; das kann keine Kurbelwelle.",
+    "no-idle": "Es ist kein Leerlauf darin, an dem sich messen lässt. Beginne mit drei Sekunden Leerlauf.",
+    moving: "Es fährt vorbei: Nur ein stehendes Motorrad gibt die wahre Drehzahl.",
+    "hint-disagrees":
+      "Der Leerlauf klingt halb so schnell wie beim letzten Mal. Lies ihn mit einem Drehzahlmesser ab und nimm neu auf.",
+  },
+  heard: "Was zu hören war",
+  what: "Gemessen",
+  now: "Jetzt",
+  before: "Letztes Mal",
+  figures: {
+    idleRpm: figure("Leerlauf", (value) => `${value} 1/min`),
+    hangSeconds: figure("Hängt nach dem Schließen", (value) => `${value} s`),
+    undershootPercent: figure("Taucht unter den Leerlauf", (value) => `${value} %`),
+    settleSeconds: figure("Wieder im Leerlauf nach", (value) => `${value} s`),
+    riseSeconds: figure("Anstieg", (value) => `${value} s`),
+    bogPercent: figure("Sackt vor dem Anstieg ab", (value) => `${value} %`),
+    huntingPercent: figure("Leerlauf schwankt von selbst", (value) => `± ${value} %`),
+    closings: figure("Schließen gemessen", (value) => value),
+  },
+  hung: "Die Drehzahl blieb hängen, ehe sie fiel: unten mager, oder ein Leck. Suche das Leck, bevor du eine Düse anrührst.",
+  stalled: "Nach dem Schließen ging er aus.",
+  dived: "Die Drehzahl tauchte unter den Leerlauf: unten fett, oder der Leerlauf zu niedrig eingestellt.",
+  doubled:
+    "Im Leerlauf scheint jede zweite Zündung auszufallen, darum wurde das Doppelte dessen gelesen, wonach es klingt. Es kann die Hälfte sein.",
+  sure: (tenths) =>
+    `Der schwächste dieser Werte stimmt etwa ${tenths} von zehn Malen, bei künstlichen Geräuschen.`,
+  hear: (second) => `Sekunde ${second} hören`,
+  pictureOf: "Drehzahl über der Zeit, gezeichnet über dem Geräusch, aus dem sie gelesen wurde",
+  pictureHelp:
+    "Dunkel ist, was aus dem Geräusch hervorsteht; die Linie ist die gelesene Drehzahl. Glaube ihr, wo sie auf einem dunklen Band liegt. Antippen, um diese Sekunde zu hören.",
+  kinds: {
+    idle: "Leerlauf",
+    hunting: "schwankt",
+    snap: "auf",
+    chop: "zu",
+    stall: "aus",
+    skipping: "setzt aus",
+  },
+  keep: "Diese Werte behalten",
+  kept: "Behalten",
+  save: "Aufnahme als Datei speichern",
+  notKept: "Die Aufnahme selbst ist weg, wenn du diese Seite verlässt, außer du speicherst sie.",
+};

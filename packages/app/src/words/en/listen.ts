@@ -1,0 +1,79 @@
+/** A figure of a take: its name, and the figure with its unit. */
+const figure = (words: string, unit: (value: string) => string) => ({ words, unit });
+
+export const listen = {
+  title: "Listen to the engine",
+  back: "Bike",
+  caution:
+    "Outdoors only: exhaust gas kills. Bike on a stand, in neutral, nobody in front or behind. Wear ear protection, keep a hand on the kill switch, and never hold the throttle wide open without load.",
+  made: "The figures come from tests on made sounds. No real engine has been measured with this yet: trust the picture and your ears first.",
+  guide:
+    "Engine warm, phone an arm's length beside the silencer, out of the wind. Three seconds idle, snap it open, let it fall; three times.",
+  start: "Start listening",
+  stop: (seconds: string) => `Stop (${seconds} s)`,
+  load: "Load a recording",
+  rpm: "rpm",
+  reckoning: "Reading the sound …",
+  stillOn: (names: string) =>
+    `This browser keeps its own sound processing on (${names}). It may take the idle away as noise; a recorder app and "Load a recording" is safer.`,
+  troubles: {
+    insecure:
+      "This page was not opened over a secure address, so the browser gives no microphone. Loading a recording works.",
+    denied:
+      "The microphone is not allowed. Allow it in the browser's settings for this page, or load a recording.",
+    none: "No microphone was found. Load a recording instead.",
+    busy: "The microphone did not start; another program may hold it. Close that, or load a recording.",
+  },
+  cannotDecode: "The browser cannot read this file. Save it as WAV, MP3 or M4A and load it again.",
+  notUsed: "Not good enough to count",
+  doubts: {
+    "no-engine":
+      "No engine can be heard clearly in the first two seconds. Go nearer, shield the microphone from wind, and start with three seconds of idle.",
+    clipped: "The recording is overdriven: its peaks are cut off. Hold the phone farther away.",
+    hum: "The tone never changes at all, as mains hum does and no engine can. Move away from what hums.",
+    knocking: "What is heard beats slower than an engine runs, like hammering or claps.",
+    "two-sounds":
+      "Something else nearly as loud beats along: another engine, a whine or the wind. Record this engine alone.",
+    "not-an-engine": "The speed leaps about as talk or music does and no crankshaft can.",
+    "no-idle": "There is no idle in it to measure from. Start with three seconds of idle.",
+    moving: "It rides past: only a bike standing still gives its true speed.",
+    "hint-disagrees":
+      "The idle sounds like half of the idle heard last time. Read the idle with a counter, and record again.",
+  },
+  heard: "What was heard",
+  what: "Measured",
+  now: "Now",
+  before: "Last time",
+  figures: {
+    idleRpm: figure("Idle", (value) => `${value} rpm`),
+    hangSeconds: figure("Hang after closing", (value) => `${value} s`),
+    undershootPercent: figure("Dip below idle", (value) => `${value} %`),
+    settleSeconds: figure("Back at idle after", (value) => `${value} s`),
+    riseSeconds: figure("Rise", (value) => `${value} s`),
+    bogPercent: figure("Sag before the rise", (value) => `${value} %`),
+    huntingPercent: figure("Idle swings by itself", (value) => `± ${value} %`),
+    closings: figure("Closings measured", (value) => value),
+  },
+  hung: "The revs hung before they fell: lean down low, or a leak. Look for the leak before touching a jet.",
+  stalled: "It died after the throttle closed.",
+  dived: "The revs dived below idle: rich down low, or the idle set too low.",
+  doubled:
+    "It seems to skip every second firing at idle, so the speed was read at twice what it sounds like. It may be half.",
+  sure: (tenths: string) => `The weakest of these is right about ${tenths} times in ten, on made sounds.`,
+  hear: (second: string) => `Hear second ${second}`,
+  pictureOf: "Engine speed against time, drawn over the sound it was read from",
+  pictureHelp:
+    "Dark is where the sound stands out; the line is the speed that was read. Believe it where the line lies on a dark band. Tap to hear that second.",
+  kinds: {
+    idle: "idle",
+    hunting: "hunting",
+    snap: "opened",
+    chop: "closed",
+    stall: "died",
+    skipping: "skipping",
+  },
+  keep: "Keep these figures",
+  kept: "Kept",
+  save: "Save the recording as a file",
+  notKept: "The recording itself is gone when you leave this page, unless you save it.",
+};
