@@ -18,6 +18,7 @@ export type {
   MixtureMeasurement,
   Ride,
   SignReport,
+  SoundResult,
   TestResult,
   Verdict,
 } from "./advice/case.ts";

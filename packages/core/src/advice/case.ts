@@ -16,6 +16,8 @@ export interface BikeCase {
   readonly tests: readonly TestResult[];
   readonly checks: readonly CheckResult[];
   readonly measurements: readonly MixtureMeasurement[];
+  /** What was heard of it; left out: nothing. */
+  readonly sounds?: readonly SoundResult[];
   readonly drawer: Drawer;
   /** Minutes of labour this body asks for, where the shop's own figure is known. */
   readonly minutes: Partial<Readonly<Record<LabourPart, number>>>;
@@ -69,6 +71,14 @@ export interface TestResult {
   readonly outcome: string;
   /** Measured numbers that belong to it, by name, such as { bestTurns: 2.5 }. */
   readonly numbers: Readonly<Record<string, number>>;
+}
+
+/** Figures taken from the sound of the engine, by name, such as { hangSeconds: 1.2, confidence: 0.9 }. */
+export interface SoundResult {
+  readonly record: string;
+  readonly at: number;
+  readonly situation: Situation;
+  readonly figures: Readonly<Record<string, number>>;
 }
 
 export interface CheckResult {

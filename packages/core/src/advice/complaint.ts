@@ -34,7 +34,7 @@ export interface Noticed {
 /** The situations ridden or tested that feel the same as now, by key. */
 export const feltAsNow = (story: BikeCase): ReadonlySet<string> =>
   new Set(
-    [...story.rides, ...story.tests]
+    [...story.rides, ...story.tests, ...(story.sounds ?? [])]
       .filter(({ situation }) => feelsTheSame(situation, story.now))
       .map(({ situation }) => situationKey(situation)),
   );

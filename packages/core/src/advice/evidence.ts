@@ -13,6 +13,7 @@ import type { BikeCase, CheckResult, SignReport, TestResult } from "./case.ts";
 import { checkById } from "./checks.ts";
 import { faultFound } from "./fault-found.ts";
 import { situationKey } from "./situation-key.ts";
+import { soundObservations } from "./sound-evidence.ts";
 import { testById } from "./tests-on-engine.ts";
 
 /** A record whose evidence could not be used, and why. */
@@ -75,6 +76,10 @@ export function evidenceFrom(story: BikeCase): Evidence {
   }
   for (const test of story.tests) {
     if (test.at >= since) observations.push(...testObservations(test, story.engine.strokes, shiftOf));
+  }
+  for (const sound of story.sounds ?? []) {
+    const shift = sound.at >= since ? shiftOf(sound.situation, sound.record) : null;
+    if (shift !== null) observations.push(...soundObservations(sound, shift));
   }
   for (const check of story.checks) {
     const checked = check.at >= since ? checkObservation(check) : null;

@@ -17,12 +17,13 @@ import { CHECKS, checkById } from "./checks.ts";
 import { noticedNow } from "./complaint.ts";
 import { evidenceFrom, fits } from "./evidence.ts";
 import type { FaultChances } from "./fault-cost.ts";
-import { optionsFor } from "./options.ts";
+import { optionsFor, withoutLeanerMain } from "./options.ts";
 import { priorFor } from "./prior-for.ts";
 import { readPartsStep } from "./read-parts-step.ts";
 import { mainEffect } from "./reasons.ts";
 import { rideStep } from "./ride-step.ts";
 import { searchSetups } from "./search.ts";
+import { mainMayGoLeaner } from "./sound-evidence.ts";
 import { lastWarning, stopStep, warnedOfKnock } from "./stop-step.ts";
 import { testSteps } from "./test-steps.ts";
 import type { Weighing } from "./weighing.ts";
@@ -62,7 +63,8 @@ export function nextStep(
     faultPriors: faultPriorsFor(story.engine.strokes),
     observations,
   });
-  const options = optionsFor(story.now, story.drawer);
+  const all = optionsFor(story.now, story.drawer);
+  const options = mainMayGoLeaner(observations, story.sounds ?? []) ? all : withoutLeanerMain(all, story.now);
   const candidates = searchSetups(belief.overall, story.reference, story.now, options, story.minutes);
   const present = candidates.find((candidate) => candidate.changes.length === 0);
   if (present === undefined) throw new RangeError("The setup as it is must be among the candidates");

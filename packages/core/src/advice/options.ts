@@ -46,6 +46,15 @@ export function optionsFor({ setup }: Situation, drawer: Drawer): Options {
   };
 }
 
+/** The same without the main jets that are smaller than the fitted one. */
+export function withoutLeanerMain(options: Options, { setup }: Situation): Options {
+  const fitted = setup.main.part;
+  if (fitted === null) return options;
+  const [mains, ...others] = options.mainBranch;
+  const kept = mains!.filter((option) => jetArea(option.fit(setup).main.part!) >= jetArea(fitted));
+  return { ...options, mainBranch: [kept, ...others] };
+}
+
 function jetOptions(fitted: Known<Jet>, stocks: Drawer["mains"], place: "main" | "pilot"): readonly Option[] {
   const now = fitted.part;
   if (now === null) return [STAY];

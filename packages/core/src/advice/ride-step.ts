@@ -83,7 +83,7 @@ export function rideStep(weighing: Weighing): Step {
 function heardOf(story: BikeCase): boolean {
   const parts = partsKey(story.now.setup);
   const from = since(story);
-  return [...story.rides, ...story.tests].some(
+  return [...story.rides, ...story.tests, ...(story.sounds ?? [])].some(
     ({ at: when, situation }) => when > from && partsKey(situation.setup) === parts,
   );
 }

@@ -31,7 +31,7 @@ export interface CaseOptions {
 /** Where a bike's mixture state is held: the first situation with evidence that still counts. */
 function referenceOf(story: BikeStory, situations: Situations, now: Situation): Situation {
   const since = story.freshStart?.at ?? -Infinity;
-  const evidence = [...story.rides, ...story.tests, ...story.measurements].filter(
+  const evidence = [...story.rides, ...story.tests, ...story.measurements, ...story.sounds].filter(
     ({ entry }) => entry.at >= since,
   );
   if (evidence.length > 0) {
@@ -98,6 +98,12 @@ export function bikeCase(
       fault: body.fault ?? null,
     })),
     measurements,
+    sounds: story.sounds.map(({ entry, moment }) => ({
+      record: entry.id,
+      at: entry.at,
+      situation: situations.at(moment, entry.at),
+      figures: entry.body.figures,
+    })),
     drawer: siDrawer(state.drawer, state.needles, warnings),
     minutes: definedMinutes({ ...state.minutes, ...story.minutes }),
     oneChangeAtATime: story.oneChangeAtATime ?? state.oneChangeAtATime,

@@ -15,6 +15,7 @@ export class BikeTrack {
   readonly #rides: Placed<"ride-reported">[] = [];
   readonly #tests: Placed<"test-done">[] = [];
   readonly #measurements: Placed<"mixture-measured">[] = [];
+  readonly #sounds: Placed<"sound-heard">[] = [];
   readonly #knownGood: Placed<"known-good-marked">[] = [];
   readonly #checks: UsedEntryOf<"check-done">[] = [];
   #description: Description | null = null;
@@ -76,6 +77,9 @@ export class BikeTrack {
       case "mixture-measured":
         this.#measurements.push({ entry, moment: this.#moment() });
         break;
+      case "sound-heard":
+        this.#sounds.push({ entry, moment: this.#moment() });
+        break;
       case "known-good-marked":
         this.#knownGood.push({ entry, moment: this.#moment() });
         break;
@@ -96,7 +100,6 @@ export class BikeTrack {
       case "parts-counted":
       case "parts-bought":
       case "parts-used":
-      case "sound-heard":
       case "note":
       case "photo":
       case "advice-given":
@@ -120,6 +123,7 @@ export class BikeTrack {
       rides: this.#rides,
       tests: this.#tests,
       measurements: this.#measurements,
+      sounds: this.#sounds,
       knownGood: this.#knownGood,
       checks: this.#checks,
       freshStart: this.#freshStart,

@@ -34,6 +34,7 @@ export interface BikeStory {
   readonly rides: readonly Placed<"ride-reported">[];
   readonly tests: readonly Placed<"test-done">[];
   readonly measurements: readonly Placed<"mixture-measured">[];
+  readonly sounds: readonly Placed<"sound-heard">[];
   readonly knownGood: readonly Placed<"known-good-marked">[];
   readonly checks: readonly UsedEntryOf<"check-done">[];
   /** The last time that made older evidence void. */

@@ -43,8 +43,14 @@ export function HeardList({ heard, before }: HeardListProps) {
         <thead>
           <tr>
             <th scope="col">{words.what}</th>
-            <th scope="col">{words.now}</th>
-            {before && <th scope="col">{words.before}</th>}
+            <th scope="col" class="number">
+              {words.now}
+            </th>
+            {before && (
+              <th scope="col" class="number">
+                {words.before}
+              </th>
+            )}
           </tr>
         </thead>
         <tbody>

@@ -145,7 +145,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
   }
 
   return (
-    <Screen title={words.title} back={back} wide>
+    <Screen title={words.title} back={back}>
       <div class="caution stack">
         <p>{words.caution}</p>
         <p>{words.made}</p>

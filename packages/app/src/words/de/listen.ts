@@ -66,7 +66,7 @@ export const listen: Words["listen"] = {
   hear: (second) => `Sekunde ${second} hören`,
   pictureOf: "Drehzahl über der Zeit, gezeichnet über dem Geräusch, aus dem sie gelesen wurde",
   pictureHelp:
-    "Dunkel ist, was aus dem Geräusch hervorsteht; die Linie ist die gelesene Drehzahl. Glaube ihr, wo sie auf einem dunklen Band liegt. Antippen, um diese Sekunde zu hören.",
+    "Die Bänder sind, was aus dem Geräusch hervorsteht: Vielfache der Zündungen. Die Linie ist die daraus gelesene Drehzahl. Glaube ihr, wo sie sich bewegt wie die Bänder. Antippen, um diese Sekunde zu hören.",
   kinds: {
     idle: "Leerlauf",
     hunting: "schwankt",

@@ -63,7 +63,7 @@ export const listen = {
   hear: (second: string) => `Hear second ${second}`,
   pictureOf: "Engine speed against time, drawn over the sound it was read from",
   pictureHelp:
-    "Dark is where the sound stands out; the line is the speed that was read. Believe it where the line lies on a dark band. Tap to hear that second.",
+    "The bands are where the sound stands out: multiples of the firing. The line is the speed read from them. Believe it where it moves as the bands move. Tap to hear that second.",
   kinds: {
     idle: "idle",
     hunting: "hunting",

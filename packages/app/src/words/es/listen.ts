@@ -65,7 +65,7 @@ export const listen: Words["listen"] = {
   hear: (second) => `Oír el segundo ${second}`,
   pictureOf: "Vueltas del motor en el tiempo, sobre el sonido del que se leyeron",
   pictureHelp:
-    "Oscuro es donde el sonido destaca; la línea son las vueltas leídas. Créela donde va sobre una banda oscura. Toca para oír ese segundo.",
+    "Las bandas son lo que destaca del sonido: múltiplos de las explosiones. La línea son las vueltas leídas de ellas. Créela donde se mueve como las bandas. Toca para oír ese segundo.",
   kinds: {
     idle: "ralentí",
     hunting: "oscila",
