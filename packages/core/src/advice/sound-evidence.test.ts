@@ -99,7 +99,7 @@ describe("[A17] sound alone never leans the main jet", () => {
     const all = optionsFor(FOUND, DRAWER);
     const held = withoutLeanerMain(all, FOUND);
     const mains = (options: typeof all) =>
-      options.mainBranch[0]!.map(({ fit }) => fit(FOUND.setup).main.part!.number);
+      options.mainBranch[0]!.map((option) => option.fit(FOUND.setup).main.part!.number);
     const fitted = FOUND.setup.main.part!.number;
     expect(mains(held)).toEqual(mains(all).filter((number) => number >= fitted));
     expect(mains(held).length).toBeLessThan(mains(all).length);
