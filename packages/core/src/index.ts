@@ -259,6 +259,7 @@ export type {
   TestId,
 } from "./words/core-words.ts";
 export type { CheckWords, FaultWords, SignWords, TestWords } from "./words/entry.ts";
+export { faultsTold } from "./words/faults-told.ts";
 export type { Figure } from "./words/figures.ts";
 export { turnsText, withComma, withPoint } from "./words/figures.ts";
 export type { JetSpoken, PartMove, PartStand } from "./words/part-stand.ts";

@@ -2,6 +2,7 @@ import {
   accept,
   CHECKS,
   FAULT_CATALOGUE,
+  faultsTold,
   type Outcome,
   openingName,
   refuse,
@@ -41,7 +42,11 @@ const TESTS_SAID = TESTS.map((test) => ({
   ...test,
   outcomes: Object.entries(english.tests[test.id].outcomes).map(([id, words]) => ({ id, words })),
 }));
-const FAULTS_SAID = FAULT_CATALOGUE.map((fault) => ({ ...english.faults[fault.id], ...fault }));
+const FAULTS_SAID = FAULT_CATALOGUE.map((fault) => ({
+  ...english.faults[fault.id],
+  ...faultsTold[fault.id],
+  ...fault,
+}));
 const SECTIONS_SAID = SIGN_SECTIONS.map(({ id, signs: all }) => ({
   section: english.signSections[id],
   signs: all.map((sign) => ({ notToBeTakenFor: "", ...english.signs[sign.id], ...sign })),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { english } from "../words/en.ts";
+import { faultsTold } from "../words/faults-told.ts";
 import { FAULTS, type FaultId } from "./catalogue.ts";
 import { FAULT_CATALOGUE, faultById } from "./faults.ts";
 
@@ -56,7 +57,8 @@ describe("the fault catalogue", () => {
 
   test("every fault is told in words a technician uses, one sentence", () => {
     for (const { id, source } of FAULT_CATALOGUE) {
-      const { words, does, touches } = english.faults[id];
+      const { words } = english.faults[id];
+      const { does, touches } = faultsTold[id];
       expect(words).toMatch(/^[a-z]/);
       expect(does).toMatch(/^[A-Z].*[.]$/);
       expect(touches).not.toBe("");

@@ -14,10 +14,6 @@ export interface SignWords {
 export interface FaultWords {
   /** As in "an air leak", with its article where the language has one. */
   readonly words: string;
-  /** What it does to the engine, one sentence. */
-  readonly does: string;
-  /** Stretch of openings it touches most. */
-  readonly touches: string;
 }
 
 /** A check in words. */
