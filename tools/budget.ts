@@ -36,7 +36,13 @@ function withImports(name: string, found = new Set<string>()): Set<string> {
 }
 
 // The page names its own scripts; those name the worker, which asks for the words of one language as it starts.
-const entries = scripts.filter((name) => page.includes(name) || /^(worker|en)-/.test(name));
+const worker = scripts.find((name) => name.startsWith("worker-")) ?? "";
+const entries = scripts.filter(
+  (name) =>
+    page.includes(name) ||
+    name === worker ||
+    (name.startsWith("en-") && worker !== "" && textOf(worker).includes(name)),
+);
 const early = new Set(entries.flatMap((name) => [...withImports(name)]));
 const sizes = scripts
   .map((name) => ({

@@ -1,10 +1,13 @@
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import { wholeEnglish } from "../words/languages.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: the router hands each screen its own address parts
 export type ScreenOf = ComponentType<{ params: any }>;
 
-/** A screen whose code comes when its address is opened first; a copy lies on the phone after the first visit. */
+/**
+ * A screen whose code and words come when its address is opened first; a copy lies on the phone after the first visit.
+ */
 export function later(load: () => Promise<ScreenOf>): ScreenOf {
   let loaded: ScreenOf | null = null;
   return function Later(props) {
@@ -12,8 +15,8 @@ export function later(load: () => Promise<ScreenOf>): ScreenOf {
     const [missing, setMissing] = useState<Error | null>(null);
     useEffect(() => {
       if (loaded !== null) return;
-      load().then(
-        (screen) => {
+      Promise.all([load(), wholeEnglish()]).then(
+        ([screen]) => {
           loaded = screen;
           draw((times) => times + 1);
         },

@@ -1,14 +1,14 @@
 import { useEffect, useState } from "preact/hooks";
-import { en, type Words } from "./en.ts";
+import type { Words } from "./en.ts";
 import type { Language } from "./figures.ts";
-import { fetchWords, wordsAtHand } from "./languages.ts";
+import { english, fetchWords, wordsAtHand } from "./languages.ts";
 
 export interface Spoken {
   readonly language: Language;
   readonly words: Words;
 }
 
-const ENGLISH: Spoken = { language: "en", words: en };
+const ENGLISH: Spoken = { language: "en", words: english };
 
 const atHand = (language: Language): Spoken | null => {
   const words = wordsAtHand(language);

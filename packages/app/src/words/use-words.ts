@@ -1,7 +1,8 @@
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
-import { en, type Words } from "./en.ts";
+import type { Words } from "./en.ts";
+import { english } from "./languages.ts";
 
-export const WordsContext = createContext<Words>(en);
+export const WordsContext = createContext<Words>(english);
 
 export const useWords = (): Words => useContext(WordsContext);

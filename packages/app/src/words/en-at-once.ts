@@ -1,0 +1,22 @@
+import { backup, take, update } from "./en/backup.ts";
+import { bike } from "./en/bike.ts";
+import { fitted } from "./en/fitted.ts";
+import { home } from "./en/home.ts";
+import { pictures } from "./en/pictures.ts";
+import { right } from "./en/right.ts";
+import { settings } from "./en/settings.ts";
+import { step } from "./en/step.ts";
+
+/** The English that a first visit can meet before anything else is loaded: the list, a bike and its next step. */
+export const atOnce = {
+  backup,
+  bike,
+  fitted,
+  home,
+  pictures,
+  right,
+  settings,
+  step,
+  take,
+  update,
+};
