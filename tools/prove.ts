@@ -5,7 +5,7 @@ import { build } from "vite";
 import { runAll } from "../packages/proving/src/measure/run-all.ts";
 import { summaryLines } from "../packages/proving/src/report/lines.ts";
 import { withFigures, writeReport } from "../packages/proving/src/report/write-report.ts";
-import { ROOT } from "./run-step.ts";
+import { ROOT, runStep } from "./run-step.ts";
 
 /**
  * Runs every policy over virtual bikes. `npm run prove` takes the bikes of the report and writes docs/proving.md;
@@ -66,4 +66,5 @@ if (!tuning && kind === null && values.only === "") {
   writeFileSync(page, withFigures(readFileSync(page, "utf8"), figures));
   mkdirSync(join(ROOT, "docs/proving"), { recursive: true });
   for (const [name, picture] of plots) writeFileSync(join(ROOT, "docs/proving", name), picture);
+  await runStep("format", "biome", ["format", "--write", "docs/proving.md"]);
 }

@@ -13,8 +13,7 @@ import { NOTHING, upsetBy } from "./upset.ts";
 
 const BIKES = Array.from({ length: 12 }, (_, i) => drawBike(`physics-${i}`));
 const SEA = airOf(15, 101325, 0);
-const at = (values: readonly number[], lift: number): number =>
-  values[LIFTS.findIndex((each) => each === lift)]!;
+const at = (values: readonly number[], lift: number): number => values[LIFTS.indexOf(lift)]!;
 
 describe("parts of the physics", () => {
   test("air: 1.225 kg/m³ at 15 °C and 1013.25 hPa dry (ISO 2533), 1.194 at 20 °C half saturated (CIPM-2007) [from memory]", () => {
