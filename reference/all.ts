@@ -4,6 +4,7 @@ import type { ReferenceCheck } from "./check.ts";
 import { FUEL_CHECKS } from "./fuel.ts";
 import { METERING_CHECKS } from "./metering.ts";
 import { PARTS_CHECKS } from "./parts.ts";
+import { SOUND_CHECKS } from "./sound.ts";
 import { TEXTBOOK_CARBURETOR_CHECKS } from "./textbook-carburetor.ts";
 import { WEATHER_REPORT_CHECKS } from "./weather-report.ts";
 
@@ -16,4 +17,5 @@ export const REFERENCES: readonly { readonly topic: string; readonly checks: rea
   { topic: "textbook carburetor", checks: TEXTBOOK_CARBURETOR_CHECKS },
   { topic: "parts", checks: PARTS_CHECKS },
   { topic: "baseline", checks: BASELINE_CHECKS },
+  { topic: "sound", checks: SOUND_CHECKS },
 ];

@@ -24,8 +24,8 @@ const LEAST_ANSWERED = 0.6;
 const MOST_FLATTENED = 0.2;
 const MOST_AT_FLOOR = 0.3;
 const HUM_WIDTH = 0.0012;
-/** Highest speed that still can be an idle, revolutions a minute. */
-const HIGHEST_IDLE = 3200;
+/** Highest speed that still can be an idle, revolutions a minute: a four-stroke read at twice its speed is above it. */
+const HIGHEST_IDLE = { 2: 3200, 4: 2400 } as const;
 const MARGINS = {
   2: { middle: 1.3, low: -0.7 },
   4: { middle: 0.2, low: -1.6 },
@@ -106,7 +106,7 @@ export function doubtsAbout(
       );
     }
   }
-  const notIdle = idle === null || idle.rpm > HIGHEST_IDLE || idle.seconds < LEAST_IDLE;
+  const notIdle = idle === null || idle.rpm > HIGHEST_IDLE[engine.strokes] || idle.seconds < LEAST_IDLE;
   if (notIdle) {
     found.push(
       movesPast(track)

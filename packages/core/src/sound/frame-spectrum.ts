@@ -6,8 +6,8 @@ import type { FrameReading } from "./slews.ts";
 const LOCAL_MEAN = 250;
 /** Brings plain noise to about unit spread. */
 const SPREAD = 3.57;
-/** One tone, such as mains hum or a ringing pipe, must not win alone. */
-const MOST = 4;
+/** One tone, such as mains hum or a ringing pipe, must not win alone; near a speed already chosen its peak must stay one. */
+const MOST = { 1: 4, 2: 12 } as const;
 
 /** How far each frequency stands out of its surroundings, in both streams; 0 is not at all, noise has spread 1. */
 export interface FrameSpectrum {
@@ -38,8 +38,8 @@ export function frameSpectrum(samples: number, rate: number, fold: 1 | 2): Frame
     take(streams, middle, reading) {
       read(streams, middle, reading, re, im);
       transformPair(turn, re, im, wave, envelope);
-      standOut(wave, sums, around);
-      standOut(envelope, sums, around);
+      standOut(wave, sums, around, MOST[fold]);
+      standOut(envelope, sums, around, MOST[fold]);
     },
   };
 }
@@ -97,7 +97,7 @@ function transformPair(
   }
 }
 
-function standOut(values: Float64Array, sums: Float64Array, around: number): void {
+function standOut(values: Float64Array, sums: Float64Array, around: number, most: number): void {
   const size = values.length;
   let sum = 0;
   for (let k = 0; k < size; k++) {
@@ -110,6 +110,6 @@ function standOut(values: Float64Array, sums: Float64Array, around: number): voi
     const to = Math.min(k + around + 1, size);
     const local = sums[to]! - sums[from]!;
     const value = local > 1e-12 ? SPREAD * ((values[k]! * (to - from)) / local - 1) : 0;
-    values[k] = Math.min(MOST, value);
+    values[k] = Math.min(most, value);
   }
 }
