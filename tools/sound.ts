@@ -332,6 +332,29 @@ Good takes refused: ${percent([...two, ...four].length - used([...two, ...four])
 
 A 30 s clip at ${clip.rate} samples a second takes ${digits(Math.min(...times), 2)} s of one core at best and ${digits(share(times, 0.5), 2)} s in the middle of seven runs:
 ${digits(30 / Math.min(...times), 0)} and ${digits(30 / share(times, 0.5), 0)} times real time. The whole measuring process held ${digits(memory, 0)} MB.
+
+## What is weak
+
+- Gross errors are above the aim of 0.2 %: most are octaves where a two-stroke skips firings, and the first moments of a
+  closing among echoes. A four-stroke with loud valve gear can be read at twice its speed; above 2400 rpm that is refused.
+- Very even claps can pass for an engine: the picture shows what a person should not believe.
+- Confidence of single frames is too low where it is low, and that of events has little to err on in so few takes.
+- The speed aim (60 times real time) is met on a quiet machine only; the figure above is of whatever else ran beside it.
+  A phone's own speed was not measured, and the memory is that of all takes of this run together.
+- Skipping under load is seldom told as an event while the intake still breathes every turn.
+- Hanging, dive and stall count as evidence with limits from trade practice that no real engine has confirmed.
+
+## The first real test
+
+Five engines, two- and four-stroke; an inductive pick-up on the plug lead, recorded on the second channel, counts every
+spark; three phones at 0.5, 1 and 3 m, with and without their own sound processing; ten snaps each. Every limit here is
+to be set again from that, on engines kept apart from those that judge it.
+
+## Patents
+
+US 9,922,668 and US 10,283,143 claim ways to estimate fractional chirp rate from several frequency representations. We
+stretch time for a set of given slews, as older work on warped transforms does. Somebody with the right training should
+read the claims before this is sold; this is no legal advice.
 `;
 writeFileSync(OUT, report);
 console.log(report);
