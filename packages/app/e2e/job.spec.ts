@@ -30,7 +30,8 @@ test("a known bike is three taps from its next step, with reasons, undo and caut
   ).toBeVisible();
   await page.getByRole("link", { name: "Show me how" }).click();
   await expect(page.getByRole("heading", { name: "Next step" })).toBeVisible();
-  for (const words of ["To undo it", "Tools", "Other ways"]) {
+  await expect(page.locator("section.loud")).toContainText("To undo it: ");
+  for (const words of ["Tools", "Other ways"]) {
     await expect(page.getByText(words, { exact: true }).first()).toBeVisible();
   }
   await page.getByRole("link", { name: "Change the parts" }).click();

@@ -53,6 +53,9 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
           </ul>
         )}
         {!stop && <p>{step.expect}</p>}
+        <p>
+          {words.undo}: {step.undo}
+        </p>
         {tellsSureness(step) && <p class="quiet small">{words.sure(words.sureness[step.sure.words])}</p>}
         {to !== null && (
           <Link class="button" href={to} onClick={onFollow}>
@@ -90,10 +93,6 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
       <section>
         <h3>{words.wrongIf}</h3>
         <p>{step.wrongIf}</p>
-      </section>
-      <section>
-        <h3>{words.undo}</h3>
-        <p>{step.undo}</p>
       </section>
       {!stop && (
         <section>
