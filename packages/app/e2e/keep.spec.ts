@@ -17,6 +17,38 @@ async function openShop(page: Page): Promise<void> {
   await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
 }
 
+test("the example shop goes in one tap and leaves what was written since", async ({ page }) => {
+  await openShop(page);
+  const count = () =>
+    page.evaluate(() =>
+      (window as unknown as { jetwright: { store: { count(): Promise<number> } } }).jetwright.store.count(),
+    );
+  await page.getByRole("button", { name: "Take it away" }).click();
+  await expect(page.getByText("Look at an example shop")).toBeVisible();
+  expect(await count()).toBe(0);
+
+  await page.getByText("Look at an example shop").click();
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
+  await page.evaluate(() =>
+    (window as unknown as { jetwright: { keep(...drafts: object[]): Promise<object> } }).jetwright.keep(
+      { kind: "note", bike: "bramble", body: { text: "Mine" } },
+      { kind: "note", bike: "own", body: { text: "Mine too" } },
+    ),
+  );
+  const before = await count();
+  await page.goto("/#/more");
+  await page.getByRole("button", { name: "Take the example shop away" }).click();
+  await expect(page.getByText("Gone, but for the example bikes you wrote about")).toBeVisible();
+  const after = await count();
+  expect(after).toBeLessThan(before);
+  await page.goto("/#/");
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
+  await expect(page.getByRole("link", { name: /Heron/ })).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
+  expect(await count()).toBe(after);
+});
+
 test("a log file is taken in whole, and its copy carries every record of it", async ({ page }) => {
   await page.goto("/#/backup");
   await page.getByLabel("Choose a file").setInputFiles(SHOP_FILE);

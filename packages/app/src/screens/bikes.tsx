@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { Link } from "wouter-preact";
-import { takeExampleShop } from "../store/example-shop.ts";
+import { leaveExampleShop, takeExampleShop } from "../store/example-shop.ts";
 import { useAnswer, useShop } from "../store/shop.ts";
 import { CopyReminder } from "../ui/copy-reminder.tsx";
 import { LanguageChoice } from "../ui/language-choice.tsx";
@@ -58,7 +58,9 @@ function FirstVisit() {
     setComing(true);
     try {
       const taken = await takeExampleShop(shop);
-      say(taken.ok ? words.exampleIn : taken.detail);
+      if (taken.ok)
+        say(words.exampleIn, { words: words.exampleUndo, act: () => void leaveExampleShop(shop) });
+      else say(taken.detail);
     } catch {
       say(words.exampleNotHere);
     }

@@ -1,9 +1,13 @@
+import { useEffect, useState } from "preact/hooks";
 import { Link } from "wouter-preact";
 import { usePreferences } from "../preferences/use-preferences.ts";
+import { exampleShopHere, type Leaving, leaveExampleShop, takeExampleShop } from "../store/example-shop.ts";
+import { useShop } from "../store/shop.ts";
 import { Choice } from "../ui/choice.tsx";
 import { LanguageChoice } from "../ui/language-choice.tsx";
 import { Screen } from "../ui/screen.tsx";
 import { TextField } from "../ui/text-field.tsx";
+import { say } from "../ui/toast.tsx";
 import { useWords } from "../words/use-words.ts";
 import { HomeBar } from "./home-bar.tsx";
 
@@ -96,6 +100,34 @@ export function Settings() {
         onChoose={(hand) => set({ hand })}
       />
       <LanguageChoice />
+      <ExampleShop />
     </Screen>
+  );
+}
+
+/** The way to be rid of the invented bikes in one go; nothing where none are here. */
+function ExampleShop() {
+  const words = useWords().settings;
+  const shop = useShop();
+  const [here, setHere] = useState<Leaving>("nothing-here");
+  useEffect(() => {
+    // Without a network on a first visit the example is not on the device, and then none of it is in the log.
+    exampleShopHere(shop).then(setHere, () => undefined);
+  }, [shop]);
+  if (here === "nothing-here") return null;
+  async function leave() {
+    const left = await leaveExampleShop(shop);
+    setHere(await exampleShopHere(shop));
+    if (left === "at-the-shop") say(words.exampleAtShop);
+    else
+      say(left === "all" ? words.exampleGone : words.exampleGoneInPart, {
+        words: words.exampleUndo,
+        act: () => void takeExampleShop(shop).then(() => setHere("all")),
+      });
+  }
+  return (
+    <button type="button" class="button" onClick={() => void leave()}>
+      {words.exampleLeave}
+    </button>
   );
 }

@@ -43,6 +43,8 @@ export interface RecordShelf {
   readonly add: (records: readonly StoredRecord[]) => Promise<void>;
   readonly count: () => Promise<number>;
   readonly clear: () => Promise<void>;
+  /** Takes these off the device, together or not at all. */
+  readonly remove: (ids: readonly string[]) => Promise<void>;
 }
 
 /** What came of records from the shop's server. */
@@ -142,6 +144,11 @@ function recordShelf(database: IDBPDatabase<Tables>): RecordShelf {
       const [records, unsent] = [transaction.objectStore("records"), transaction.objectStore("unsent")];
       const progress = transaction.objectStore("settings").delete(SYNC_CURSOR);
       await Promise.all([records.clear(), unsent.clear(), progress, transaction.done]);
+    },
+    remove: async (ids) => {
+      const transaction = writingLog(database);
+      const [records, unsent] = [transaction.objectStore("records"), transaction.objectStore("unsent")];
+      await Promise.all([...ids.flatMap((id) => [records.delete(id), unsent.delete(id)]), transaction.done]);
     },
   };
 }

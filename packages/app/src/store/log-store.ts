@@ -43,6 +43,11 @@ export class LogStore {
     return this.#database.records.count();
   }
 
+  /** Takes records off this device that nobody wrote here. */
+  remove(ids: readonly string[]): Promise<void> {
+    return this.#database.records.remove(ids);
+  }
+
   /** Empties the log of this device, after a copy was made. */
   clear(): Promise<void> {
     return this.#database.records.clear();

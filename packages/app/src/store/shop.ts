@@ -19,6 +19,9 @@ export interface Draft {
   readonly at?: number;
 }
 
+/** Told to the other tabs when records are gone: no record is news, the log as a whole is. */
+const READ_ANEW: readonly string[] = [];
+
 /** The shop on this device: the database, the worker that reckons, and the other tabs. */
 export class Shop {
   readonly database: Database;
@@ -73,13 +76,16 @@ export class Shop {
     return kept;
   }
 
+  /** Takes records off this device as if they had never come: only for those that nobody wrote. */
+  async takeOff(ids: readonly string[]): Promise<void> {
+    await this.store.remove(ids);
+    await this.#readAnew();
+    this.#tabs.tell(READ_ANEW);
+  }
+
   /** Records came from the shop's server and are on the disk. A replaced one makes the worker read the log anew. */
   async heardFromShop({ added, replaced }: Arrived): Promise<void> {
-    if (replaced.length > 0) {
-      this.engine.forget();
-      await this.engine.add(await this.store.all());
-      this.version.set(this.version.get() + 1);
-    }
+    if (replaced.length > 0) await this.#readAnew();
     if (added.length > 0)
       await this.#spread(
         added.map(({ id }) => id),
@@ -99,7 +105,14 @@ export class Shop {
     this.version.set(this.version.get() + 1);
   }
 
+  async #readAnew(): Promise<void> {
+    this.engine.forget();
+    await this.engine.add(await this.store.all());
+    this.version.set(this.version.get() + 1);
+  }
+
   async #hear(ids: readonly string[]): Promise<void> {
+    if (ids.length === 0) return this.#readAnew();
     await this.engine.add(await this.store.some(ids));
     this.version.set(this.version.get() + 1);
   }

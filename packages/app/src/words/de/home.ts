@@ -10,6 +10,7 @@ export const home: Words["home"] = {
   example: "Eine Beispielwerkstatt ansehen",
   exampleComes: "Die Beispielwerkstatt kommt…",
   exampleIn: "Die Beispielwerkstatt ist da: erfundene Motorräder, zum Ausprobieren.",
+  exampleUndo: "Wieder wegnehmen",
   exampleNotHere: "Die Beispielwerkstatt ist noch nicht auf diesem Gerät: Öffne die Seite einmal mit Netz.",
   away: "weggelegt",
   drawer: "Schublade",

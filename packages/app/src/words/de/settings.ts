@@ -23,4 +23,11 @@ export const settings: Words["settings"] = {
   cautions: "Alle Warnhinweise",
   cautionsTitle: "Warnhinweise",
   cautionsIntro: "Jeder steht noch einmal bei dem Schritt, zu dem er gehört.",
+  exampleLeave: "Beispielwerkstatt wegnehmen",
+  exampleGone: "Die Beispielwerkstatt ist weg. Deine eigenen Motorräder sind, wie sie waren.",
+  exampleGoneInPart:
+    "Weg, bis auf die Beispielmotorräder, zu denen du etwas eingetragen hast: Sie sind vollständig, die Schublade auch.",
+  exampleAtShop:
+    "Der Server der Werkstatt hat das Beispiel schon, darum lässt es sich hier nicht wegnehmen. Stell seine Motorräder einzeln weg.",
+  exampleUndo: "Rückgängig",
 };

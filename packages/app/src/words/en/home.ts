@@ -7,6 +7,7 @@ export const home = {
   example: "Look at an example shop",
   exampleComes: "Bringing the example shop in…",
   exampleIn: "The example shop is in: invented bikes, yours to try things on.",
+  exampleUndo: "Take it away",
   exampleNotHere: "The example shop is not on this device yet: open the page once with a network.",
   away: "put away",
   drawer: "Drawer",

@@ -21,4 +21,11 @@ export const settings = {
   cautions: "All cautions",
   cautionsTitle: "Cautions",
   cautionsIntro: "Each stands again at the step it belongs to.",
+  exampleLeave: "Take the example shop away",
+  exampleGone: "The example shop is gone. Your own bikes are as they were.",
+  exampleGoneInPart:
+    "Gone, but for the example bikes you wrote about: those are whole, and so is the drawer.",
+  exampleAtShop:
+    "The shop's server has the example already, so it cannot be taken away here. Put its bikes away one by one.",
+  exampleUndo: "Undo",
 };

@@ -9,6 +9,7 @@ export const home: Words["home"] = {
   example: "Ver un taller de ejemplo",
   exampleComes: "Trayendo el taller de ejemplo…",
   exampleIn: "El taller de ejemplo está aquí: motos inventadas, para probar con ellas.",
+  exampleUndo: "Quitarlo",
   exampleNotHere: "El taller de ejemplo aún no está en este aparato: abre la página una vez con red.",
   away: "apartada",
   drawer: "Cajón",

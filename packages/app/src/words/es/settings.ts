@@ -23,4 +23,11 @@ export const settings: Words["settings"] = {
   cautions: "Todas las advertencias",
   cautionsTitle: "Advertencias",
   cautionsIntro: "Cada una aparece otra vez en el paso al que pertenece.",
+  exampleLeave: "Quitar el taller de ejemplo",
+  exampleGone: "El taller de ejemplo se ha quitado. Tus motos están como estaban.",
+  exampleGoneInPart:
+    "Quitado, salvo las motos de ejemplo de las que anotaste algo: esas siguen enteras, y el cajón también.",
+  exampleAtShop:
+    "El servidor del taller ya tiene el ejemplo, así que aquí no se puede quitar. Guarda sus motos una a una.",
+  exampleUndo: "Deshacer",
 };
