@@ -50,7 +50,7 @@ async function writePart(page: Page, part: RegExp, field: RegExp, read: string):
 /** What the advice led through, in order, until it was a change of parts. */
 async function followToChange(page: Page): Promise<readonly string[]> {
   const done: string[] = [];
-  for (let steps = 0; steps < 8; steps++) {
+  for (let steps = 0; steps < 12; steps++) {
     await page.getByRole("link", { name: "Next step", exact: true }).click();
     await expect(page.getByRole("heading", { name: "Next step", level: 1 })).toBeVisible();
     const card = page.locator("section.loud");
@@ -65,7 +65,7 @@ async function followToChange(page: Page): Promise<readonly string[]> {
     } else if (/\/test\//.test(page.url())) {
       done.push("test");
       await expect(page.getByRole("heading", { name: "What happened?" })).toBeVisible();
-      const rich = page.getByRole("button", { name: /dives|loads up|thickens|smokes|far out/i });
+      const rich = page.getByRole("button", { name: /dives|loads up|thickens|smokes|far out|clears up/i });
       await rich.first().click();
     } else if (page.url().endsWith("/fitted")) {
       done.push("read-parts");
