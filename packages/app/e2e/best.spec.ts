@@ -50,7 +50,7 @@ test("every setup says what to change, how lean the top may be, and the minutes"
   await expect(rows(page)).toHaveCount(20);
   const texts = await rows(page).allTextContents();
   for (const text of texts) {
-    expect(text).toMatch(/Full throttle: safe\./);
+    expect(text).toMatch(/Full throttle: not likely to be lean\./);
     expect(text).toMatch(/\d+ minutes, proof included|Nothing to change/);
   }
   await page.getByRole("radio", { name: "Held back" }).check();

@@ -32,8 +32,8 @@ test("a ride told in taps gives new advice at once, on a processor slowed six ti
   await session.send("Emulation.setCPUThrottlingRate", { rate: 6 });
   let taps = 0;
   const answers = [
-    "Idle loads up and dies",
-    "Stumbles with smoke",
+    "Drops straight to idle",
+    "Answers crisply",
     "Could not tell",
     "Could not tell",
     "Could not tell",
