@@ -31,6 +31,7 @@ test("a known bike is three taps from its next step, with reasons, undo and caut
   await page.getByRole("link", { name: "Show me how" }).click();
   await expect(page.getByRole("heading", { name: "Next step" })).toBeVisible();
   await expect(page.locator("section.loud")).toContainText("To undo it: ");
+  await expect(page.locator("section.loud .caution").first()).toBeVisible();
   for (const words of ["Tools", "Other ways"]) {
     await expect(page.getByText(words, { exact: true }).first()).toBeVisible();
   }

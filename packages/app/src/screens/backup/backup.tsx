@@ -48,6 +48,7 @@ export function BackupScreen() {
               {lastCopyAt === null ? words.never : words.last(dayText(lastCopyAt, language), state.since)}
             </p>
           )}
+          <p class="quiet small">{words.noPictures}</p>
           <button type="button" class="button main" disabled={busy} onClick={() => void copy(saved)}>
             {words.save}
           </button>

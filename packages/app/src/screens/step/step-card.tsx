@@ -57,13 +57,13 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
           {words.undo}: {step.undo}
         </p>
         {tellsSureness(step) && <p class="quiet small">{words.sure(words.sureness[step.sure.words])}</p>}
+        <Cautions ids={step.cautions.slice(0, stop ? undefined : 2)} />
         {to !== null && (
           <Link class="button" href={to} onClick={onFollow}>
             {words.go[step.kind]}
           </Link>
         )}
       </section>
-      <Cautions ids={step.cautions.slice(0, stop ? undefined : 2)} />
       {step.how.length > 0 && (
         <section>
           <h3>{words.how}</h3>
