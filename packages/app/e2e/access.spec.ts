@@ -1,37 +1,8 @@
 import AxeBuilder from "@axe-core/playwright";
+import { ALL_SCREENS } from "./all-screens.ts";
 import { expect, test } from "./quiet-test.ts";
 
 // Every screen in both themes: rules of WCAG 2.0 to 2.2, levels A and AA, by axe.
-
-const SCREENS = [
-  "/",
-  "/bike/bramble",
-  "/bike/bramble/next",
-  "/bike/bramble/report",
-  "/bike/bramble/fitted",
-  "/bike/bramble/change/0",
-  "/bike/bramble/carburetor",
-  "/bike/bramble/air",
-  "/bike/bramble/trip",
-  "/bike/bramble/chart",
-  "/bike/bramble/sheet",
-  "/bike/bramble/history",
-  "/bike/bramble/ask",
-  "/bike/bramble/check/pressure-test",
-  "/bike/bramble/test/screw-sweep-air",
-  "/bike/bramble/marks",
-  "/drawer",
-  "/drawer/needle",
-  "/drawer/buy",
-  "/start",
-  "/backup",
-  "/more",
-  "/new",
-  "/take",
-  "/cautions",
-  "/bike/bramble/describe",
-  "/bike/bramble/fitted/main-jet",
-];
 
 for (const theme of ["light", "dark"] as const) {
   test(`axe finds nothing on any screen, ${theme}`, async ({ page }) => {
@@ -41,7 +12,7 @@ for (const theme of ["light", "dark"] as const) {
     await page.getByText("Look at an example shop").click();
     await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
     const found: string[] = [];
-    for (const screen of SCREENS) {
+    for (const screen of ALL_SCREENS) {
       await page.goto(`/#${screen}`);
       await expect(page.locator("h1")).toBeVisible();
       await page.waitForLoadState("networkidle");

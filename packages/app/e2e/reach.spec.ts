@@ -1,3 +1,4 @@
+import { ALL_SCREENS } from "./all-screens.ts";
 import { expect, type Page, test } from "./quiet-test.ts";
 
 // Reached without a finger, read in large type, drawn without movement.
@@ -72,27 +73,11 @@ test("a ride is told with the keyboard alone", async ({ page }) => {
   await expect(page.getByText("Ride kept.")).toBeVisible();
 });
 
-const SCREENS = [
-  "/",
-  "/bike/bramble",
-  "/bike/bramble/next",
-  "/bike/bramble/report",
-  "/bike/bramble/change/0",
-  "/bike/bramble/carburetor",
-  "/bike/bramble/air",
-  "/bike/bramble/sheet",
-  "/bike/bramble/history",
-  "/bike/bramble/check/pressure-test",
-  "/drawer",
-  "/backup",
-  "/more",
-  "/new",
-];
-
 test("text at 200 % needs no scrolling sideways", async ({ page }) => {
+  test.setTimeout(120_000);
   await openShop(page);
   const wide: string[] = [];
-  for (const screen of SCREENS) {
+  for (const screen of ALL_SCREENS) {
     await page.goto(`/#${screen}`);
     await expect(page.locator("h1")).toBeVisible();
     await page.waitForLoadState("networkidle");
@@ -102,6 +87,46 @@ test("text at 200 % needs no scrolling sideways", async ({ page }) => {
   }
   expect(wide).toEqual([]);
 });
+
+/** 48 px for a bare finger; 15 mm, of which a page has 96 px in 25.4, for a glove. */
+const LEAST_HEIGHT = { bare: 48, gloved: (15 * 96) / 25.4 } as const;
+
+for (const hand of ["bare", "gloved"] as const) {
+  test(`every button is large enough for a ${hand} finger`, async ({ page }) => {
+    test.setTimeout(120_000);
+    await openShop(page);
+    if (hand === "gloved") {
+      await page.goto("/#/more");
+      await page.getByRole("radio", { name: "Gloves on" }).check();
+    }
+    const small: string[] = [];
+    let measured = 0;
+    for (const screen of ALL_SCREENS) {
+      await page.goto(`/#${screen}`);
+      await expect(page.locator("h1")).toBeVisible();
+      await page.waitForLoadState("networkidle");
+      // What the worker has still to say comes within this time or is a button of the next screen.
+      await page.waitForTimeout(250);
+      const found = await page.evaluate((least) => {
+        const finger = "button, a.button, a.row, summary, .choices label, nav a";
+        const shown = [...document.querySelectorAll<HTMLElement>(finger)].filter((each) =>
+          each.checkVisibility(),
+        );
+        const height = (each: HTMLElement) => each.getBoundingClientRect().height;
+        const low = shown.filter((each) => height(each) < least - 0.5);
+        return {
+          all: shown.length,
+          low: low.map((each) => `${each.textContent?.trim()} ${Math.round(height(each))} px`),
+        };
+      }, LEAST_HEIGHT[hand]);
+      measured += found.all;
+      small.push(...found.low.map((each) => `${screen}: ${each}`));
+    }
+    console.log(`measured: ${measured} buttons for a ${hand} finger`);
+    expect(small).toEqual([]);
+    expect(measured).toBeGreaterThan(5 * ALL_SCREENS.length);
+  });
+}
 
 test("nothing moves by itself when the device asks for less movement", async ({ page }) => {
   await page.emulateMedia({ reducedMotion: "reduce" });
