@@ -1,5 +1,6 @@
 import { useEffect } from "preact/hooks";
 import { useWatched, watched } from "../store/value.ts";
+import "../styles/toast.css";
 
 interface Said {
   readonly words: string;
