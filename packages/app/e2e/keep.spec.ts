@@ -39,6 +39,7 @@ test("the example shop goes in one tap and leaves what was written since", async
   await page.goto("/#/more");
   await page.getByRole("button", { name: "Take the example shop away" }).click();
   await expect(page.getByText("Gone, but for the example bikes you wrote about")).toBeVisible();
+  await expect(page.getByRole("button", { name: "Take the example shop away" })).toHaveCount(0);
   const after = await count();
   expect(after).toBeLessThan(before);
   await page.goto("/#/");

@@ -47,6 +47,7 @@ async function leaving(shop: Shop): Promise<{ readonly what: Leaving; readonly i
   const ids = example
     .filter(({ id, bike }) => present.has(id) && (bike === null ? written.size === 0 : !written.has(bike)))
     .map(({ id }) => id);
+  if (ids.length === 0) return { what: "nothing-here", ids };
   return { what: written.size === 0 ? "all" : "in-part", ids };
 }
 
@@ -59,7 +60,7 @@ function readAnything(line: string): Pick<ExampleRecord, "id" | "bike"> {
   }
 }
 
-/** Whether the example shop is on this device and may be taken off it. */
+/** Whether anything of the example shop is on this device that may be taken off it. */
 export const exampleShopHere = async (shop: Shop): Promise<Leaving> => (await leaving(shop)).what;
 
 /** Takes the example shop off this device again, and says how much of it. */
