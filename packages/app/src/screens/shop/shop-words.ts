@@ -38,6 +38,8 @@ const en = {
   qr: "The code, to be read by a camera",
   devices: "Devices",
   shutDevice: (name: string) => `Shut out ${name}`,
+  notShut: (name: string) =>
+    `${name} is NOT shut out: the shop did not answer. Try again when it can be reached.`,
   out: "shut out",
   leave: "Leave the shop",
   leaveHint: "The log stays on this device; it is no longer shared.",
@@ -82,6 +84,8 @@ const de: ShopWords = {
   qr: "Der Code, für eine Kamera",
   devices: "Geräte",
   shutDevice: (name) => `${name} ausschließen`,
+  notShut: (name) =>
+    `${name} ist NICHT ausgeschlossen: Die Werkstatt hat nicht geantwortet. Versuch es wieder, wenn sie zu erreichen ist.`,
   out: "ausgeschlossen",
   leave: "Die Werkstatt verlassen",
   leaveHint: "Das Buch bleibt auf diesem Gerät; es wird nicht mehr geteilt.",
@@ -123,6 +127,8 @@ const es: ShopWords = {
   qr: "El código, para una cámara",
   devices: "Aparatos",
   shutDevice: (name) => `Excluir ${name}`,
+  notShut: (name) =>
+    `${name} NO está excluido: el taller no ha contestado. Inténtalo otra vez cuando se pueda llegar a él.`,
   out: "excluido",
   leave: "Dejar el taller",
   leaveHint: "El registro se queda en este aparato; ya no se comparte.",
