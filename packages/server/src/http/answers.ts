@@ -22,6 +22,9 @@ const STATUS: Readonly<Record<string, number>> = {
   "wrong-fields": 400,
   "no-such-person": 404,
   "body-cut-off": 400,
+  "wrong-offset": 409,
+  "other-content": 422,
+  "shop-full": 507,
 };
 
 /** An Outcome that is none, as an answer. */

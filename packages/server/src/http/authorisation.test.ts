@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
+import { blob } from "../test-blobs.ts";
 import { lineOf } from "../test-records.ts";
 import { ROUTES } from "./app.ts";
-import { testServer } from "./test-server.ts";
+import { type Sent, testServer } from "./test-server.ts";
 
 // Who may what, written down once more and by hand: every route with every kind of caller.
 
@@ -21,8 +22,14 @@ const MATRIX: Matrix = {
   "GET /api/v1/people": workers,
   "PUT /api/v1/people/:person/bikes": { ...workers, "other shop": 404 },
   "GET /api/v1/devices": { ...workers, technician: 403 },
+  "GET /api/v1/blobs/:hash": { ...open, "other shop": 404 },
+  "GET /api/v1/blobs/:hash/upload": { ...open, "other shop": 404 },
+  "PUT /api/v1/blobs/:hash/upload": { ...open, "other shop": 404 },
   "DELETE /api/v1/devices/:device": { ...open, technician: 403, rider: 403, "other shop": 404 },
 };
+
+const PICTURE = blob(10);
+const UPLOAD = { "upload-offset": "0", "upload-length": "10", "content-type": "image/jpeg" };
 
 async function people() {
   const server = await testServer();
@@ -41,11 +48,19 @@ async function people() {
   return { ...server, owner, tokens };
 }
 
+/** A picture of a bike of the rider, for the routes that take and give one. */
+async function bringPicture({ call, owner }: Awaited<ReturnType<typeof people>>): Promise<void> {
+  const line = lineOf("p", { bike: "bramble", text: PICTURE.hash });
+  await call("POST", "/api/v1/records", owner.token, line);
+  await call("PUT", `/api/v1/blobs/${PICTURE.hash}/upload`, owner.token, PICTURE.bytes, UPLOAD);
+}
+
 /** What a route is asked with, so that only the caller can be the reason to refuse. */
-const bodyOf = (route: string, victim: { person: string }): string | undefined => {
+const bodyOf = (route: string, victim: { person: string }): Sent | undefined => {
+  if (route === "PUT /api/v1/blobs/:hash/upload") return PICTURE.bytes;
   if (route === "POST /api/v1/records") return lineOf("n1", { bike: "bramble" });
   if (route === "POST /api/v1/invitations") return JSON.stringify({ person: victim.person });
-  if (route.startsWith("PUT")) return JSON.stringify({ bikes: ["heron"] });
+  if (route === "PUT /api/v1/people/:person/bikes") return JSON.stringify({ bikes: ["heron"] });
   return undefined;
 };
 
@@ -54,14 +69,20 @@ test("every route is in the matrix", () => {
 });
 
 test.each(Object.keys(MATRIX))("%s answers each caller as the matrix says", async (route) => {
-  const { call, join, owner, tokens } = await people();
+  const server = await people();
+  const { call, join, owner, tokens } = server;
+  if (route.includes("/blobs/")) await bringPicture(server);
   const [method, path] = route.split(" ") as [string, string];
   const found: Record<string, number> = {};
   for (const who of Object.keys(tokens) as Who[]) {
     // A rider to give bikes to; someone of the owner's rank to invite or shut out.
-    const victim = await join(owner, route.startsWith("PUT") ? "rider" : "owner");
-    const address = path.replace(":person", victim.person).replace(":device", victim.device);
-    const answer = await call(method, address, tokens[who], bodyOf(route, victim));
+    const victim = await join(owner, route.startsWith("PUT /api/v1/people") ? "rider" : "owner");
+    const address = path
+      .replace(":person", victim.person)
+      .replace(":device", victim.device)
+      .replace(":hash", PICTURE.hash);
+    const headers = route.includes("/blobs/") ? UPLOAD : {};
+    const answer = await call(method, address, tokens[who], bodyOf(route, victim), headers);
     found[who] = answer.status;
     await answer.body?.cancel();
   }

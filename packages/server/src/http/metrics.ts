@@ -6,6 +6,7 @@ const HELP = {
   jetwright_records_known: "Records sent that were known",
   jetwright_records_conflict: "Records refused because another stands under their id",
   jetwright_records_refused: "Records refused for another reason",
+  jetwright_blob_bytes: "Bytes of pictures and sound taken",
   jetwright_request_seconds: "Time spent on requests",
 } as const;
 export type Counter = keyof typeof HELP;

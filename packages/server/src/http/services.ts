@@ -16,6 +16,8 @@ export interface Services {
   readonly limits: RateLimits;
   /** The app's files; null where another server has them. */
   readonly files: StaticFiles | null;
+  /** Most bytes of pictures and sound of one shop. */
+  readonly shopBytes: number;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** One line of the log, as fields; never given a secret, a body or an address with a query. */

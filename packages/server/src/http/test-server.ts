@@ -3,6 +3,7 @@ import { openSqlite } from "../database/sqlite.ts";
 import { setupCode } from "../shop/pairing.ts";
 import { PushQueue } from "../shop/push-queue.ts";
 import type { Role } from "../shop/scope.ts";
+import { SHOP_BYTES } from "../shop/uploads.ts";
 import { createApp } from "./app.ts";
 import { LiveStreams } from "./live.ts";
 import { Metrics } from "./metrics.ts";
@@ -33,6 +34,7 @@ export async function testServer(change: Partial<Services> = {}) {
     metrics: new Metrics(),
     limits: new RateLimits({ code: PLENTY, codes: PLENTY, request: PLENTY, stranger: PLENTY }),
     files: null,
+    shopBytes: SHOP_BYTES,
     now: Date.now,
     log: (fields) => void logged.push(fields),
     metricsToken: "watching",

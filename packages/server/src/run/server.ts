@@ -11,6 +11,7 @@ import { StaticFiles } from "../http/static-files.ts";
 import { serverIdOf } from "../shop/epoch.ts";
 import { setupCode, shopCount } from "../shop/pairing.ts";
 import { PushQueue } from "../shop/push-queue.ts";
+import { SHOP_BYTES } from "../shop/uploads.ts";
 
 export interface ServerOptions {
   readonly database: Database;
@@ -21,6 +22,8 @@ export interface ServerOptions {
   readonly log: (fields: Readonly<Record<string, unknown>>) => void;
   readonly behindProxy?: boolean;
   readonly metricsToken?: string | null;
+  /** Most bytes of pictures and sound of one shop. */
+  readonly shopBytes?: number;
   readonly allowances?: Readonly<Record<string, Allowance>>;
 }
 
@@ -54,6 +57,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     metrics,
     limits: new RateLimits(options.allowances ?? USUAL_ALLOWANCES),
     files: options.appFolder === null ? null : new StaticFiles(options.appFolder),
+    shopBytes: options.shopBytes ?? SHOP_BYTES,
     now: Date.now,
     log,
     metricsToken: options.metricsToken ?? null,

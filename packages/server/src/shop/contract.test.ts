@@ -8,6 +8,7 @@ import { openPostgres } from "../database/postgres.ts";
 import { openSqlite } from "../database/sqlite.ts";
 import { startTestPostgres, type TestPostgres } from "../test-postgres.ts";
 import { arriving, lineOf } from "../test-records.ts";
+import { blobContract } from "./blobs.contract.ts";
 import { callerOf, devicesOf, revoke } from "./devices.ts";
 import { beginEpoch } from "./epoch.ts";
 import { addRecords, readPage } from "./log.ts";
@@ -244,6 +245,15 @@ describe.each(KINDS)("the log on $name", ({ fresh }) => {
     expect(answers).toEqual([["known", "added"], ["conflict"], [], ["known", "added"]]);
     await expect(queue.add("no-such-shop", [arriving("z")])).rejects.toThrow();
     expect(await queue.add(mine, [arriving("n")])).toEqual(["added"]);
+  });
+});
+
+describe.each(KINDS)("pictures and clips on $name", ({ fresh }) => {
+  let opened: Promise<Database> | null = null;
+  blobContract(async () => {
+    opened ??= database(fresh);
+    const on = await opened;
+    return { on, shop: await shopIn(on) };
   });
 });
 
