@@ -1,16 +1,14 @@
 import AxeBuilder from "@axe-core/playwright";
 import { ALL_SCREENS } from "./all-screens.ts";
+import { openShop } from "./example-shop.ts";
 import { expect, test } from "./quiet-test.ts";
 
 // Every screen in both themes: rules of WCAG 2.0 to 2.2, levels A and AA, by axe.
 
 for (const theme of ["light", "dark"] as const) {
   test(`axe finds nothing on any screen, ${theme}`, async ({ page }) => {
-    test.setTimeout(180_000);
     await page.emulateMedia({ colorScheme: theme, reducedMotion: "reduce" });
-    await page.goto("/");
-    await page.getByText("Look at an example shop").click();
-    await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+    await openShop(page);
     const found: string[] = [];
     for (const screen of ALL_SCREENS) {
       await page.goto(`/#${screen}`);

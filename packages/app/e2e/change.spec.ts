@@ -1,12 +1,7 @@
 import { expect, type Page, test } from "@playwright/test";
+import { openShop } from "./example-shop.ts";
 
 // Parts changed with the phone in hand: made safe, what came out, what went in, together again, and the log has it.
-
-async function openShop(page: Page): Promise<void> {
-  await page.goto("/");
-  await page.getByText("Look at an example shop").click();
-  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
-}
 
 /** Ticks every box of the page that is not ticked; gives how many there were. */
 async function tickAll(page: Page): Promise<number> {

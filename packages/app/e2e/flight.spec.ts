@@ -104,7 +104,6 @@ async function carryOut(page: Page): Promise<readonly string[]> {
 }
 
 test("a used bike with unknown parts goes from complaint to sheet in flight mode", async ({ page }) => {
-  test.setTimeout(120_000);
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(error.message));
   await flightMode(page);

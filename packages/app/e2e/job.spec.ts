@@ -1,13 +1,7 @@
+import { openShop } from "./example-shop.ts";
 import { expect, type Page, test } from "./quiet-test.ts";
 
 // The whole job on the example shop, as a technician walks it.
-
-/** Opens the app and puts the example shop in. */
-async function openShop(page: Page): Promise<void> {
-  await page.goto("/");
-  await page.getByText("Look at an example shop").click();
-  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
-}
 
 const open = async (page: Page, address: string): Promise<void> => {
   await page.goto(`/#${address}`);

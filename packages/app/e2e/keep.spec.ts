@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { expect, type Page, test } from "./quiet-test.ts";
+import { openShop } from "./example-shop.ts";
+import { expect, test } from "./quiet-test.ts";
 
 // What is written down: out of the app and in again, struck, and seen in another tab.
 
@@ -10,12 +11,6 @@ const SHOP_LINES = readFileSync(SHOP_FILE, "utf8").split("\n").filter(Boolean);
 /** The records of these lines; the order of lines and of keys within one means nothing. */
 const byId = (lines: readonly string[]): ReadonlyMap<string, unknown> =>
   new Map(lines.map((line) => JSON.parse(line) as { id: string }).map((record) => [record.id, record]));
-
-async function openShop(page: Page): Promise<void> {
-  await page.goto("/");
-  await page.getByText("Look at an example shop").click();
-  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
-}
 
 test("the example shop goes in one tap and leaves what was written since", async ({ page }) => {
   await openShop(page);

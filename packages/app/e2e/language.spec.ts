@@ -54,7 +54,7 @@ for (const [language, words, name] of [
     await expect(page.getByText(words.home.first)).toBeVisible();
     await page.getByText(words.home.example).click();
     const bike = page.getByRole("link", { name: /Bramble 250/ });
-    await expect(bike).toBeVisible({ timeout: 20_000 });
+    await expect(bike).toBeVisible();
     await expectOnly(page, "bikes");
     await bike.click();
     const go = page.getByRole("link", { name: words.bike.showMe });

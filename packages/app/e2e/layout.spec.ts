@@ -1,12 +1,7 @@
-import { expect, type Page, test } from "@playwright/test";
+import { expect, test } from "@playwright/test";
+import { openShop } from "./example-shop.ts";
 
 // Where things stand on the screen: nothing jumps, nothing is cut, nothing hides under the bar.
-
-async function openShop(page: Page): Promise<void> {
-  await page.goto("/");
-  await page.getByText("Look at an example shop").click();
-  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
-}
 
 test("the bike page does not jump while its answers come", async ({ page }) => {
   await openShop(page);

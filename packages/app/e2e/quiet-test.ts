@@ -1,6 +1,6 @@
 import { test as base } from "@playwright/test";
 
-export { expect, type Page } from "@playwright/test";
+export { type Browser, expect, type Page } from "@playwright/test";
 
 /**
  * Playwright's `test` that also fails where any page of the browser, or its worker, threw an error nobody caught or

@@ -1,13 +1,8 @@
 import { ALL_SCREENS } from "./all-screens.ts";
+import { openShop } from "./example-shop.ts";
 import { expect, type Page, test } from "./quiet-test.ts";
 
 // Reached without a finger, read in large type, drawn without movement.
-
-async function openShop(page: Page): Promise<void> {
-  await page.goto("/");
-  await page.getByText("Look at an example shop").click();
-  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
-}
 
 /** Everything a finger can use and Tab must reach; of a group of radios, one. */
 const controls = (page: Page): Promise<number> =>
@@ -74,7 +69,6 @@ test("a ride is told with the keyboard alone", async ({ page }) => {
 });
 
 test("text at 200 % needs no scrolling sideways", async ({ page }) => {
-  test.setTimeout(120_000);
   await openShop(page);
   const wide: string[] = [];
   for (const screen of ALL_SCREENS) {
@@ -93,7 +87,6 @@ const LEAST_HEIGHT = { bare: 48, gloved: (15 * 96) / 25.4 } as const;
 
 for (const hand of ["bare", "gloved"] as const) {
   test(`every button is large enough for a ${hand} finger`, async ({ page }) => {
-    test.setTimeout(120_000);
     await openShop(page);
     if (hand === "gloved") {
       await page.goto("/#/more");

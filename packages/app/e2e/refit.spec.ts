@@ -1,3 +1,4 @@
+import { openShop } from "./example-shop.ts";
 import { expect, test } from "./quiet-test.ts";
 
 // The way back to the log: what was fitted by hand shows on the bike's page and in its history, and on the next sheet.
@@ -5,9 +6,7 @@ import { expect, test } from "./quiet-test.ts";
 test("a part written down as fitted stands on the bike, in its history and on its sheet", async ({
   page,
 }) => {
-  await page.goto("/");
-  await page.getByText("Look at an example shop").click();
-  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+  await openShop(page);
   await page.goto("/#/bike/bramble/fitted/pilot");
   await page.getByRole("textbox", { name: "Number on the jet" }).fill("42");
   await page.getByRole("radio", { name: /^I changed it just now/ }).check();

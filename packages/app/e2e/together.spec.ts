@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, type BrowserContext, expect, type Page, test } from "@playwright/test";
+import { openShop } from "./example-shop.ts";
 
 // A bench PC and two phones do one job together on a server of their own, one phone offline half of the time.
 
@@ -85,11 +86,8 @@ async function pair(page: Page, given: string, name: string): Promise<void> {
 test("three devices do a job together, one offline half of the time, and end with the same log", async ({
   browser,
 }) => {
-  test.setTimeout(120_000);
   const bench = await device(browser);
-  await bench.page.goto("/");
-  await bench.page.getByText("Look at an example shop").click();
-  await expect(bench.page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+  await openShop(bench.page);
 
   await bench.page.goto("/#/more");
   await bench.page.getByRole("link", { name: /Shop and its other phones/ }).click();
@@ -99,19 +97,19 @@ test("three devices do a job together, one offline half of the time, and end wit
   await bench.page.getByLabel("Your name").fill("Mara");
   await bench.page.getByRole("button", { name: "Pair this device" }).click();
   await expect(bench.page.getByText("Tarn End: Mara, owner.")).toBeVisible();
-  await expect(bench.page.getByText("Everything is at the shop.")).toBeVisible({ timeout: 20_000 });
+  await expect(bench.page.getByText("Everything is at the shop.")).toBeVisible();
 
   const first = await device(browser);
   await pair(first.page, await bringIn(bench.page, "Kit", "technician"), "Kit's phone");
   await expect(first.page.getByText("Tarn End: Kit, technician.")).toBeVisible();
   expect(first.page.url()).not.toMatch(/shop\/./);
   await first.page.goto("/#/");
-  await expect(first.page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+  await expect(first.page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
 
   const second = await device(browser);
   await pair(second.page, await bringIn(bench.page, "Lou", "technician"), "Lou's phone");
   await second.page.goto("/#/");
-  await expect(second.page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+  await expect(second.page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
 
   // The job: notes from all three; the second phone goes out of reach and comes back, again and again.
   for (let round = 1; round <= 4; round++) {
@@ -130,24 +128,19 @@ test("three devices do a job together, one offline half of the time, and end wit
   for (let asked = 0; asked < 5; asked++) await second.page.getByText("Could not tell").first().click();
   await second.context.setOffline(false);
 
+  await expect.poll(async () => (await linesOf(bench.page)).length).toBeGreaterThanOrEqual(139 + 12);
   await expect
-    .poll(async () => (await linesOf(bench.page)).length, { timeout: 30_000 })
-    .toBeGreaterThanOrEqual(139 + 12);
-  await expect
-    .poll(
-      async () => {
-        const [one, two, three] = await Promise.all([bench, first, second].map(({ page }) => linesOf(page)));
-        return JSON.stringify(one) === JSON.stringify(two) && JSON.stringify(two) === JSON.stringify(three);
-      },
-      { timeout: 30_000 },
-    )
+    .poll(async () => {
+      const [one, two, three] = await Promise.all([bench, first, second].map(({ page }) => linesOf(page)));
+      return JSON.stringify(one) === JSON.stringify(two) && JSON.stringify(two) === JSON.stringify(three);
+    })
     .toBe(true);
 
   // A rider's phone sees the own bike alone, and is out at once when it is shut out.
   const rider = await device(browser);
   await pair(rider.page, await bringIn(bench.page, "Jo", "rider"), "Jo's phone");
   await rider.page.goto("/#/");
-  await expect(rider.page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+  await expect(rider.page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
   await expect(rider.page.getByRole("link", { name: /Heron 250/ })).toHaveCount(0);
   await bench.page.goto("/#/");
   await bench.page.goto("/#/shop");
@@ -155,5 +148,5 @@ test("three devices do a job together, one offline half of the time, and end wit
   await expect(bench.page.getByText("shut out", { exact: true })).toBeVisible();
   await note(rider.page, "written too late");
   await rider.page.goto("/#/shop");
-  await expect(rider.page.getByText(/was shut out of the shop/)).toBeVisible({ timeout: 20_000 });
+  await expect(rider.page.getByText(/was shut out of the shop/)).toBeVisible();
 });
