@@ -88,7 +88,8 @@ test("a change is carried out from its card, and the log has what was really fit
   await page.goto("/#/bike/bramble/history");
   const story = page.locator("ol.story");
   await expect(story.getByText(/^Fitted: pilot jet 40/)).toHaveCount(1);
-  await expect(story.getByText(/pilot jet 48/)).toHaveCount(1);
+  await expect(story.getByText(/^Found fitted: pilot jet 48/)).toHaveCount(1);
+  await expect(story.getByText(/Into the drawer: 1 × pilot jet 48/)).toHaveCount(1);
   await expect(story.getByText(/by Ilse/).first()).toBeVisible();
 });
 

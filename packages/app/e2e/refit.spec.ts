@@ -24,3 +24,35 @@ test("a part written down as fitted stands on the bike, in its history and on it
       .first(),
   ).toBeVisible();
 });
+
+test("a jet fitted from the drawer is one less there, the one that came off one more, and the other way round", async ({
+  page,
+}) => {
+  await page.goto("/");
+  await page.getByText("Look at an example shop").click();
+  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible({ timeout: 20_000 });
+  await page.goto("/#/drawer");
+  // Each bored pilot jet of the example, and how many of it.
+  const count = (number: number) =>
+    page
+      .locator("section", { has: page.getByRole("heading", { name: "Pilot jets" }) })
+      .filter({ hasText: "bore numbers" })
+      .locator("li", { has: page.getByText(String(number), { exact: true }) })
+      .locator("output");
+  await expect(count(42)).toHaveText("1");
+  const fitPilot = async (number: number) => {
+    await page.goto("/#/bike/bramble/fitted/pilot");
+    await page.getByRole("textbox", { name: "Number on the jet" }).fill(String(number));
+    await expect(page.getByRole("checkbox", { name: "It came from the drawer" })).toBeChecked();
+    await expect(page.getByRole("checkbox", { name: "What came out goes into the drawer" })).toBeChecked();
+    await page.getByRole("button", { name: "Keep it", exact: true }).click();
+    await expect(page.getByRole("heading", { name: "Fitted" })).toBeVisible();
+    await page.goto("/#/drawer");
+  };
+  await fitPilot(42);
+  await expect(count(42)).toHaveText("0");
+  await expect(count(45)).toHaveText("1");
+  await fitPilot(45);
+  await expect(count(42)).toHaveText("1");
+  await expect(count(45)).toHaveText("0");
+});

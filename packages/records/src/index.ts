@@ -29,7 +29,7 @@ export { compareIds, makeRecordId } from "./record-id.ts";
 export type { CaseOptions, CaseRefusal, ReplayedCase } from "./replay/bike-case.ts";
 export { bikeCase } from "./replay/bike-case.ts";
 export type { CaseWarning } from "./replay/case-warning.ts";
-export type { CountedPart } from "./replay/counted-drawer.ts";
+export type { CountedPart, DrawerEntry, Shortage } from "./replay/counted-drawer.ts";
 export type { Description } from "./replay/description.ts";
 export type { KnownGood } from "./replay/known-good.ts";
 export { knownGoodSetups } from "./replay/known-good.ts";

@@ -4,7 +4,8 @@ import { cutawayMm, jetFields, longText, needleFields, needleJetBoreMm } from ".
 
 const count = z.int().check(z.gte(0), z.lte(10_000));
 
-const drawerPart = z.discriminatedUnion("part", [
+/** A kind of part with how many of it. */
+export const drawerPart = z.discriminatedUnion("part", [
   z.looseObject({ part: z.literal("main"), ...jetFields, count }),
   z.looseObject({ part: z.literal("pilot"), ...jetFields, count }),
   z.looseObject({ part: z.literal("needle"), ...needleFields, count }),

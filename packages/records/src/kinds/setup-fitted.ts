@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
+import { drawerPart } from "./drawer-parts.ts";
 import {
   cutawayMm,
   grooveNumber,
@@ -16,6 +17,8 @@ import {
 const unknownWord = z.literal("unknown");
 const part = <Fields extends z.core.$ZodLooseShape>(fields: Fields) =>
   z.optional(z.union([unknownWord, z.looseObject({ ...fields, how: z.optional(how) })]));
+
+const moved = z.optional(z.array(drawerPart).check(z.maxLength(20)));
 
 const body = z.looseObject({
   main: part(jetFields),
@@ -39,6 +42,12 @@ const body = z.looseObject({
         "True: nothing was changed, these parts were found fitted, so they were there before as well",
       ),
     ),
+  drawer: z.optional(
+    z.looseObject({
+      took: moved.check(z.describe("What was fitted and came out of the drawer")),
+      kept: moved.check(z.describe("What came off and went into the drawer")),
+    }),
+  ),
   why: z.optional(longText),
   replaces: z.optional(idText).check(z.describe("Id of the record of the setup it replaces")),
 });
@@ -65,16 +74,14 @@ export const setupFitted = defineKind({
   upcasters: {},
   body,
   settle: (fitted) => {
-    const named = FITTED_PARTS.some((name) => fitted[name] !== undefined);
-    const flaws = named
-      ? []
-      : [
-          flaw(
-            "body",
-            "no part is named",
-            `Name at least one of ${FITTED_PARTS.join(", ")}, or write a record of kind "note".`,
-          ),
-        ];
-    return { body: named ? fitted : null, flaws };
+    if (!FITTED_PARTS.some((name) => fitted[name] !== undefined)) {
+      const mend = `Name at least one of ${FITTED_PARTS.join(", ")}, or write a record of kind "note".`;
+      return { body: null, flaws: [flaw("body", "no part is named", mend)] };
+    }
+    if (fitted.asFound !== true || fitted.drawer === undefined) return { body: fitted, flaws: [] };
+    const { drawer: _drawer, ...rest } = fitted;
+    const what = "says what left the drawer, but with asFound nothing was changed, so this is left out";
+    const mend = "Strike it and write it again without asFound if the parts were changed.";
+    return { body: rest, flaws: [flaw("body.drawer", what, mend)] };
   },
 });

@@ -1,7 +1,7 @@
 import type { UsedEntry, UsedEntryOf } from "../entry.ts";
 import type { FittedPart } from "../kinds/setup-fitted.ts";
 import { type Description, describe } from "./description.ts";
-import { SetupTimeline } from "./setup-timeline.ts";
+import { type FittedParts, SetupTimeline } from "./setup-timeline.ts";
 import type { BikeStory, Minutes, Moment, Placed } from "./shop-state.ts";
 
 type Air = UsedEntryOf<"air-measured"> | null;
@@ -34,6 +34,11 @@ export class BikeTrack {
     this.#fuel = shopFuel;
     this.#firstAir = firstAir;
     this.#firstFuel = firstFuel;
+  }
+
+  /** What is fitted now, by the records so far. */
+  get fitted(): FittedParts {
+    return this.#timeline.current.parts;
   }
 
   #moment(): Moment {

@@ -1,7 +1,9 @@
 import type { Entry, UsedEntry, UsedEntryOf } from "../entry.ts";
+import type { DrawerPart } from "../kinds/drawer-parts.ts";
 import type { Problem } from "../problem.ts";
 import { BikeTrack } from "./bike-track.ts";
-import { CountedDrawer } from "./counted-drawer.ts";
+import { CountedDrawer, type DrawerEntry, partName, type Shortage } from "./counted-drawer.ts";
+import { type FittedParts, isUnknown, sameValue } from "./setup-timeline.ts";
 import type { Minutes, ShopState } from "./shop-state.ts";
 import { type MeasuredNeedle, needleKey } from "./si-needle.ts";
 import { withoutStruck } from "./strikes.ts";
@@ -28,10 +30,10 @@ export function replay(entries: Iterable<Entry>): ShopState {
   };
   for (const entry of standing) {
     if (entry.reading !== "used") continue;
-    if (entry.kind === "parts-counted" || entry.kind === "parts-bought" || entry.kind === "parts-used") {
-      for (const part of drawer.take(entry)) {
-        const what = `more of a ${part.part} were used than the drawer held`;
-        report(entry, "body.parts", what, "Count the drawer and write a parts-counted record.");
+    if (movesParts(entry)) {
+      for (const short of drawer.take(entry)) {
+        const path = entry.kind === "setup-fitted" ? "body.drawer.took" : "body.parts";
+        report(entry, path, shortWords(short), "Count the drawer and write a parts-counted record.");
       }
     }
     if (entry.kind === "needle-measured") needles.set(needleKey(entry.body.marks, entry.bike), entry);
@@ -55,6 +57,15 @@ export function replay(entries: Iterable<Entry>): ShopState {
       bike = new BikeTrack(entry.bike, air, fuel, firstAir, firstFuel);
       bikes.set(entry.bike, bike);
     }
+    for (const part of keptAmiss(entry, bike.fitted)) {
+      const what = `a ${partName(part)} went into the drawer, but by the records another one was fitted`;
+      report(
+        entry,
+        "body.drawer.kept",
+        what,
+        "Look what came off; strike this and write it again if needed.",
+      );
+    }
     for (const name of bike.take(entry)) {
       const what = "was found fitted, but the records say another one was";
       report(
@@ -73,10 +84,32 @@ export function replay(entries: Iterable<Entry>): ShopState {
   return {
     bikes: new Map([...bikes].map(([id, track]) => [id, track.story()])),
     drawer: drawer.parts,
+    shortages: drawer.shortages,
     needles,
     minutes,
     oneChangeAtATime,
     struck,
     problems,
   };
+}
+
+const movesParts = (entry: UsedEntry): entry is DrawerEntry =>
+  entry.kind === "parts-counted" ||
+  entry.kind === "parts-bought" ||
+  entry.kind === "parts-used" ||
+  entry.kind === "setup-fitted";
+
+function shortWords({ part, lastTaken }: Shortage): string {
+  const taken = `a ${partName(part)} was taken that the drawer did not hold`;
+  if (lastTaken === null) return taken;
+  const where = lastTaken.bike === null ? "" : `, for "${lastTaken.bike}"`;
+  return `${taken}: "${lastTaken.id}" had taken the last one${where}`;
+}
+
+/** Parts said to have come off that are not what the records say was fitted. */
+function keptAmiss(entry: UsedEntry, fitted: FittedParts): readonly DrawerPart[] {
+  if (entry.kind !== "setup-fitted") return [];
+  return (entry.body.drawer?.kept ?? []).filter(
+    (part) => !isUnknown(fitted[part.part]) && !sameValue(part.part, fitted[part.part], part),
+  );
 }

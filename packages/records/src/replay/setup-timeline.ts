@@ -30,10 +30,10 @@ const VALUE = {
   pilotAirJet: "number",
 } as const satisfies Record<FittedPart, string>;
 
-const isUnknown = (part: unknown): boolean => part === undefined || part === "unknown";
+export const isUnknown = (part: unknown): boolean => part === undefined || part === "unknown";
 
 /** The same part, whatever else is told of it or how it is known. */
-function sameValue(name: FittedPart, a: unknown, b: unknown): boolean {
+export function sameValue(name: FittedPart, a: unknown, b: unknown): boolean {
   if (isUnknown(a) || isUnknown(b)) return isUnknown(a) === isUnknown(b);
   return (a as Record<string, unknown>)[VALUE[name]] === (b as Record<string, unknown>)[VALUE[name]];
 }

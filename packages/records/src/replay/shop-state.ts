@@ -1,6 +1,6 @@
 import type { UsedEntry, UsedEntryOf } from "../entry.ts";
 import type { Problem } from "../problem.ts";
-import type { CountedPart } from "./counted-drawer.ts";
+import type { CountedPart, Shortage } from "./counted-drawer.ts";
 import type { Description } from "./description.ts";
 import type { FittedSetup } from "./setup-timeline.ts";
 import type { MeasuredNeedles } from "./si-needle.ts";
@@ -51,6 +51,8 @@ export type Minutes = UsedEntryOf<"labour-noted">["body"]["minutes"];
 export interface ShopState {
   readonly bikes: ReadonlyMap<string, BikeStory>;
   readonly drawer: readonly CountedPart[];
+  /** What was taken out of the drawer that it did not hold, and was not counted since. */
+  readonly shortages: readonly Shortage[];
   readonly needles: MeasuredNeedles;
   readonly minutes: Minutes;
   readonly oneChangeAtATime: boolean;

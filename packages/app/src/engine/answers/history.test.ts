@@ -162,6 +162,26 @@ describe("the last change taken back", () => {
     expect(again.ok && again.value.changes).toEqual([{ from: "main jet 175", to: "main jet 170" }]);
   });
 
+  test("the drawer goes back with the parts", () => {
+    const [described, found, fitted] = two;
+    const jet = (number: number) => ({ part: "main", number, count: 1 });
+    const drawer = { took: [jet(170)], kept: [jet(175)] };
+    const moved = { ...fitted!, body: { ...fitted!.body, drawer } };
+    const back = takeBack(shopOf([described!, found!, moved]), english);
+    expect(back.ok && back.value.body.drawer).toEqual({ took: drawer.kept, kept: drawer.took });
+    const after = shopOf([
+      described!,
+      found!,
+      moved,
+      { id: "f3", kind: "setup-fitted", v: 1, at: at(3), bike: "b", body: back.ok ? back.value.body : {} },
+    ]);
+    expect(after.shop.drawer.map(({ count }) => count)).toEqual([1, 0]);
+    const { lines } = historyOf(after, { bike: "b", language: "en" })!;
+    expect(lines.find(({ id }) => id === "f2")!.words).toBe(
+      "Fitted: main jet 170. Out of the drawer: 1 × main jet 170. Into the drawer: 1 × main jet 175",
+    );
+  });
+
   test("refuses where nothing was changed, or the part before was never known", () => {
     expect(takeBack(shopOf(two.slice(0, 2)), english)).toMatchObject({
       ok: false,

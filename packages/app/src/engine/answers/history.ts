@@ -1,5 +1,6 @@
 import { AS_FOUND, type Entry, mergeEntries } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
+import { personOf } from "./story/person-of.ts";
 import { sentenceOf } from "./story/sentence.ts";
 import { setupWords } from "./story/setup-words.ts";
 import { storyWords } from "./story/story-words.ts";
@@ -94,10 +95,3 @@ const SHOP_WIDE: ReadonlySet<string> = new Set(["air-measured", "fuel-used"]);
 /** The bike a record names, also where the record itself could not be read. */
 const bikeOf = (entry: Entry): string | null =>
   entry.bike ?? (typeof entry.source.bike === "string" ? entry.source.bike : null);
-
-function personOf({ source }: Entry): string | null {
-  const { by } = source;
-  if (typeof by !== "object" || by === null || Array.isArray(by)) return null;
-  const { person } = by as { readonly person?: unknown };
-  return typeof person === "string" && person !== "" ? person : null;
-}

@@ -13,9 +13,12 @@ export interface TakeBack {
   readonly at: number;
 }
 
-/** The parts as they were before the last change; refuses where there was none. */
+/**
+ * The parts as they were before the last change, and the drawer with them: what it gave goes back, what it got comes
+ * out again. Refuses where there was no change.
+ */
 export function takeBack(
-  { shop, words: core }: EngineState,
+  { shop, entries, words: core }: EngineState,
   { bike, language }: { readonly bike: string; readonly language: string },
 ): Outcome<TakeBack, "nothing-changed"> {
   const words = storyWords(language, core);
@@ -31,8 +34,12 @@ export function takeBack(
   );
   const told = moved.filter((name) => before.parts[name] !== undefined && before.parts[name] !== "unknown");
   if (told.length === 0) return none;
+  const made = entries.find(({ id }) => id === now.record);
+  const drawer = made?.reading === "used" && made.kind === "setup-fitted" ? made.body.drawer : undefined;
+  const { took, kept } = (drawer ?? {}) as unknown as JsonObject;
   return accept({
     body: {
+      ...(drawer !== undefined && { drawer: { ...(kept && { took: kept }), ...(took && { kept: took }) } }),
       ...Object.fromEntries(told.map((name) => [name, before.parts[name] as JsonObject])),
       why: "the last change taken back",
       ...(now.record !== null && { replaces: now.record }),

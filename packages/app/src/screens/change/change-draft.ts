@@ -23,6 +23,8 @@ export interface ChangeDraft {
   readonly went: Readonly<Partial<Record<LabourPart, PartTyped>>>;
   /** Taken from the drawer; left out: yes where it lies there. */
   readonly taken: Readonly<Partial<Record<LabourPart, boolean>>>;
+  /** What came off went into the drawer; left out: yes where it is known what it is. */
+  readonly kept: Readonly<Partial<Record<LabourPart, boolean>>>;
   readonly photos: readonly { readonly hash: string; readonly of: string }[];
 }
 
@@ -34,6 +36,7 @@ export const newDraft = (plan: ChangePlan): ChangeDraft => ({
   came: {},
   went: {},
   taken: {},
+  kept: {},
   photos: [],
 });
 
@@ -123,7 +126,8 @@ export function readChangeDraft(stored: unknown): ChangeDraft | null {
   const objects: readonly unknown[] = [draft.came, draft.went, draft.taken];
   if (!lists.every(Array.isArray) || typeof draft.page !== "string") return null;
   if (!objects.every((one) => typeof one === "object" && one !== null)) return null;
-  const read = draft as ChangeDraft;
+  // Drafts begun before the drawer took parts back say nothing of it.
+  const read = { ...draft, kept: draft.kept ?? {} } as ChangeDraft;
   return pagesOf(read).includes(read.page) ? read : null;
 }
 

@@ -110,6 +110,30 @@ describe("a change carried out", () => {
     expect(other.records.map(({ kind }) => kind)).toEqual(["setup-fitted"]);
   });
 
+  test("what came off goes into the drawer, as the drawer knows it, unless the person says no or nobody knows", () => {
+    const one = draft({ chosen: ["main"], went: { main: { number: "172" } } });
+    const held = (over: Partial<ChangeDraft>, number: number) =>
+      afterwards({ ...one, ...over }).shop.drawer.find(
+        ({ part }) => part.part === "main" && part.number === number,
+      );
+    expect(held({}, 175)).toEqual({
+      part: { part: "main", numbering: "bore", number: 175, count: 1 },
+      count: 1,
+    });
+    expect(held({ kept: { main: false } }, 175)).toBeUndefined();
+    const other = { is: "other", typed: { number: "168", maker: "hollin" }, how: "read by eye" } as const;
+    // Written on the jet itself: one more of those of that maker, not a kind of its own.
+    expect(held({ came: { main: other } }, 168)).toMatchObject({ part: { maker: "Hollin" }, count: 2 });
+    expect(held({ came: { main: { ...other, is: "not-looked" } } }, 175)).toBeUndefined();
+    const clip = afterwards(draft({ chosen: ["clip"], went: { clip: { number: "2" } } }));
+    expect(clip.records[0]!.body.drawer).toBeUndefined();
+  });
+
+  test("a jet taken out, cleaned and put back leaves the drawer alone", () => {
+    const { records } = afterwards(draft({ chosen: ["pilot"], went: { pilot: { number: "45" } } }));
+    expect(records[0]!.body.drawer).toBeUndefined();
+  });
+
   test("puts the log right where something else came out, before the new part", () => {
     const { bike, records } = afterwards(
       draft({
@@ -221,6 +245,8 @@ describe("the pages of a change", () => {
   test("a stored change comes back, anything else does not", () => {
     const one = draft({ chosen: ["main"], page: "part:main", ticked: ["cool"] });
     expect(readChangeDraft(JSON.parse(JSON.stringify(one)))).toEqual(one);
+    const { kept: _kept, ...older } = one;
+    expect(readChangeDraft(older)).toEqual(one);
     expect(isUntouched(one)).toBe(false);
     expect(isUntouched(draft({}))).toBe(true);
     expect(readChangeDraft({ ...one, page: "part:clip" })).toBeNull();

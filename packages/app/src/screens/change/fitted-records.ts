@@ -1,10 +1,10 @@
 import { accept, type LabourPart, type Outcome } from "@jetwright/core";
-import type { DrawerPart, JsonObject } from "@jetwright/records";
+import type { JsonObject } from "@jetwright/records";
 import type { Draft } from "../../store/shop.ts";
 import type { Words } from "../../words/en.ts";
 import { readPart, typedFrom } from "../fitted/read-part.ts";
 import { type ChangeDraft, groovesAfter, planned } from "./change-draft.ts";
-import { fromDrawer } from "./from-drawer.ts";
+import { fromDrawer, intoDrawer, isBackIn, movedParts } from "./from-drawer.ts";
 
 type ReadWords = Words["fitted"]["edit"];
 type Refused = {
@@ -47,18 +47,36 @@ function kindOf(now: unknown): JsonObject {
   return numbering === undefined ? {} : { numbering };
 }
 
-/** The drawer's own entry for what went in; null when none lies there or it came from elsewhere. */
-export function takenFrom(draft: ChangeDraft, part: LabourPart, went: JsonObject): DrawerPart | null {
-  const owned = fromDrawer(part, went, draft.plan.drawer, draft.plan.numbering);
-  return owned === null || draft.taken[part] === false ? null : owned;
+/** One part between bike and drawer, each null where the drawer has no part in it. */
+export interface Moved {
+  /** The drawer's own entry for what went in. */
+  readonly took: JsonObject | null;
+  /** What came off, as the drawer would tell it. */
+  readonly kept: JsonObject | null;
+}
+
+/** What may have moved: what went in if it lies in the drawer, what came off if anybody knows what it was. */
+export function mayMove(draft: ChangeDraft, part: LabourPart, words: ReadWords): Moved {
+  const { drawer, numbering } = draft.plan;
+  const into = wentIn(draft, part, words);
+  const seen = cameOut(draft, part, words);
+  const { now } = planned(draft, part);
+  const written = typeof now === "object" ? (now as JsonObject | null) : null;
+  const out = draft.came[part]?.is === "not-looked" ? null : ((seen.ok ? seen.value : null) ?? written);
+  if (out !== null && into.ok && isBackIn(out, into.value)) return { took: null, kept: null };
+  const owned = into.ok ? fromDrawer(part, into.value, drawer, numbering) : null;
+  return {
+    took: owned === null ? null : { ...(owned as unknown as JsonObject), count: 1 },
+    kept: out === null ? null : intoDrawer(part, out, drawer, numbering),
+  };
 }
 
 /** What came out is written as of just before what went in. */
 const JUST_BEFORE_MS = 1000;
 
 /**
- * The records of a change carried out: what came out where it differs from the log, what was really fitted, what left
- * the drawer, and the pictures. Refuses by the part whose figure cannot be read.
+ * The records of a change carried out: what came out where it differs from the log, what was really fitted and how
+ * the drawer took part in it, and the pictures. Refuses by the part whose figure cannot be read.
  */
 export function fittedRecords(
   draft: ChangeDraft,
@@ -68,7 +86,8 @@ export function fittedRecords(
 ): { readonly ok: true; readonly value: readonly Draft[] } | Refused {
   const found: Record<string, JsonObject> = {};
   const fitted: Record<string, JsonObject> = {};
-  const used: JsonObject[] = [];
+  const took: JsonObject[] = [];
+  const kept: JsonObject[] = [];
   for (const part of draft.chosen) {
     const out = cameOut(draft, part, words);
     if (!out.ok) return { ...out, part };
@@ -76,8 +95,9 @@ export function fittedRecords(
     const into = wentIn(draft, part, words);
     if (!into.ok) return { ...into, part };
     fitted[part] = into.value;
-    const owned = takenFrom(draft, part, into.value);
-    if (owned !== null) used.push({ ...(owned as unknown as JsonObject), count: 1 });
+    const moved = mayMove(draft, part, words);
+    if (moved.took !== null && draft.taken[part] !== false) took.push(moved.took);
+    if (moved.kept !== null && draft.kept[part] !== false) kept.push(moved.kept);
   }
   const { title, record } = draft.plan;
   return accept([
@@ -97,11 +117,11 @@ export function fittedRecords(
       at,
       body: {
         ...fitted,
+        ...movedParts(took, kept),
         ...(title === null ? {} : { why: title }),
         ...(record === null ? {} : { replaces: record }),
       },
     },
-    ...(used.length === 0 ? [] : [{ kind: "parts-used", bike, at, body: { parts: used } } as const]),
     ...draft.photos.map((photo) => ({ kind: "photo", bike, at, body: { ...photo } }) as const),
   ]);
 }

@@ -11,7 +11,8 @@ import { Choice } from "../../ui/choice.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { typedFrom } from "../fitted/read-part.ts";
 import { type Came, type ChangeDraft, type How, planned } from "./change-draft.ts";
-import { takenFrom, wentIn } from "./fitted-records.ts";
+import { DrawerTicks } from "./drawer-ticks.tsx";
+import { mayMove } from "./fitted-records.ts";
 import { PartFields } from "./part-fields.tsx";
 import { PhotoField } from "./photo-field.tsx";
 
@@ -37,8 +38,7 @@ export function PartPage({ part, draft, anatomies, wrong, onChange }: PartPagePr
   const setCame = (change: Partial<Came>) =>
     onChange({ ...draft, came: { ...draft.came, [part]: { ...first, ...came, ...change } } });
   const typed = draft.went[part] ?? typedFrom(part, proposed);
-  const went = wentIn(draft, part, edit);
-  const owned = went.ok ? takenFrom({ ...draft, taken: {} }, part, went.value) : null;
+  const moved = mayMove(draft, part, edit);
   // What is turned or moved does not come out.
   const stays = part === "screw" || part === "clip";
   return (
@@ -98,22 +98,12 @@ export function PartPage({ part, draft, anatomies, wrong, onChange }: PartPagePr
           wrong={wrong?.side === "went" ? wrong : null}
           onType={(next) => onChange({ ...draft, went: { ...draft.went, [part]: next } })}
         />
-        {owned !== null && (
-          <ul class="ticked">
-            <li>
-              <label>
-                <input
-                  type="checkbox"
-                  checked={draft.taken[part] !== false}
-                  onChange={(event) =>
-                    onChange({ ...draft, taken: { ...draft.taken, [part]: event.currentTarget.checked } })
-                  }
-                />
-                <span>{words.fromDrawer}</span>
-              </label>
-            </li>
-          </ul>
-        )}
+        <DrawerTicks
+          took={moved.took === null ? null : draft.taken[part] !== false}
+          kept={moved.kept === null ? null : draft.kept[part] !== false}
+          onTook={(took) => onChange({ ...draft, taken: { ...draft.taken, [part]: took } })}
+          onKept={(kept) => onChange({ ...draft, kept: { ...draft.kept, [part]: kept } })}
+        />
       </section>
     </>
   );

@@ -1,6 +1,8 @@
 import type { DrawerPart, JsonObject } from "@jetwright/records";
 import { Link } from "wouter-preact";
-import type { DrawerLine } from "../../engine/answers/drawer/drawer-view.ts";
+import type { DrawerLine, Taker } from "../../engine/answers/drawer/drawer-view.ts";
+import { dayText } from "../../preferences/day.ts";
+import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
@@ -14,6 +16,8 @@ export function Drawer() {
   const words = useWords().drawer;
   const shop = useShop();
   const view = useAnswer("drawer", null);
+  const [preferences] = usePreferences();
+  const taker = ({ bike, by, at }: Taker) => words.taker(dayText(at, preferences), bike, by);
   /** One in or one out, so that two taps, or two phones, add up. */
   const step = async (part: DrawerPart, kind: "parts-bought" | "parts-used") => {
     const kept = await shop.keep({ kind, body: { parts: [{ ...part, count: 1 } as JsonObject] } });
@@ -30,6 +34,24 @@ export function Drawer() {
   };
   return (
     <Screen title={words.title} back={{ to: "/", words: words.bikes }}>
+      {view !== null && view.short.length > 0 && (
+        <section>
+          <h2>{words.short}</h2>
+          <ul class="stack">
+            {view.short.map(({ part, taken, lastTaken }) => (
+              <li key={`${taken.at} ${partName(part, words)}`} class="caution">
+                {words.shortOne(
+                  words[part.part],
+                  partName(part, words),
+                  taker(taken),
+                  lastTaken && taker(lastTaken),
+                )}
+              </li>
+            ))}
+          </ul>
+          <p class="quiet small">{words.shortMend}</p>
+        </section>
+      )}
       {view?.groups.length === 0 && <p>{words.empty}</p>}
       {view?.groups.map(({ part, kind, lines }) => (
         <section key={`${part} ${kind?.numbering} ${kind?.maker}`}>

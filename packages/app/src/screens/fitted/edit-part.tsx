@@ -1,6 +1,7 @@
 import type { FittedPart, JsonObject } from "@jetwright/records";
 import { useState } from "preact/hooks";
 import { Link, useLocation } from "wouter-preact";
+import type { DrawerLine } from "../../engine/answers/drawer/drawer-view.ts";
 import type { Fitted } from "../../engine/answers/fitted.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Choice } from "../../ui/choice.tsx";
@@ -10,6 +11,8 @@ import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
+import { DrawerTicks } from "../change/drawer-ticks.tsx";
+import { fromDrawer, intoDrawer, isBackIn, movedParts } from "../change/from-drawer.ts";
 import { keepUndoable } from "./keep-undoable.ts";
 import { FIELDS, type PartField, readPart, typedFrom } from "./read-part.ts";
 
@@ -20,6 +23,7 @@ export function EditPart({ params }: { readonly params: { readonly bike: string;
   const { bike, part } = params;
   const words = useWords().fitted;
   const fitted = useAnswer("fitted", { bike });
+  const drawer = useAnswer("drawer", null);
   const back = { to: bikeAddress(bike, "fitted"), words: words.title };
   if (fitted === null)
     return (
@@ -41,7 +45,8 @@ export function EditPart({ params }: { readonly params: { readonly bike: string;
       </Screen>
     );
   }
-  return <PartForm bike={bike} part={part as FittedPart} fitted={fitted.value} back={back} />;
+  const stock = drawer?.groups.flatMap(({ lines }) => lines) ?? [];
+  return <PartForm bike={bike} part={part as FittedPart} fitted={fitted.value} drawer={stock} back={back} />;
 }
 
 interface Seen extends JsonObject {
@@ -53,10 +58,11 @@ interface PartFormProps {
   readonly bike: string;
   readonly part: FittedPart;
   readonly fitted: Fitted;
+  readonly drawer: readonly DrawerLine[];
   readonly back: { readonly to: string; readonly words: string };
 }
 
-function PartForm({ bike, part, fitted, back }: PartFormProps) {
+function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
   const { fitted: words, newBike, pictures } = useWords();
   const shop = useShop();
   const [, go] = useLocation();
@@ -68,18 +74,30 @@ function PartForm({ bike, part, fitted, back }: PartFormProps) {
   // What the carburetor is, where nobody looked yet: the same look tells it.
   const [seen, setSeen] = useState<Seen>({});
   const [wrong, setWrong] = useState<{ readonly field: PartField; readonly detail: string } | null>(null);
+  const [took, setTook] = useState(true);
+  const [kept, setKept] = useState(true);
+  const reading = readPart(part, typed, how, words.edit, { before: row.told, grooves: fitted.grooves });
+  const told = typeof row.told === "object" ? (row.told as JsonObject) : null;
+  const moves =
+    known && happened === "changed" && told !== null && reading.ok && !isBackIn(told, reading.value);
+  const goesIn = moves ? fromDrawer(part, reading.value, drawer, fitted.numbering) : null;
+  const cameOff = moves ? intoDrawer(part, told, drawer, fitted.numbering) : null;
   const name = part === "screw" && fitted.screw !== null ? words.screw[fitted.screw] : words.part[part];
 
   async function keep(unknown: boolean) {
-    const read = unknown
-      ? null
-      : readPart(part, typed, how, words.edit, { before: row.told, grooves: fitted.grooves });
+    const read = unknown ? null : reading;
     if (read !== null && !read.ok) {
       setWrong({ field: read.reason, detail: read.detail });
       return;
     }
     const found = happened === "found" && !unknown;
-    const kept = await keepUndoable(
+    const moved = unknown
+      ? {}
+      : movedParts(
+          took && goesIn !== null ? [{ ...(goesIn as unknown as JsonObject), count: 1 }] : [],
+          kept && cameOff !== null ? [cameOff] : [],
+        );
+    const written = await keepUndoable(
       shop,
       bike,
       words,
@@ -87,6 +105,7 @@ function PartForm({ bike, part, fitted, back }: PartFormProps) {
         kind: "setup-fitted",
         body: {
           [part]: read === null ? "unknown" : read.value,
+          ...moved,
           ...(found ? { asFound: true } : fitted.record === null ? {} : { replaces: fitted.record }),
         },
       },
@@ -94,12 +113,12 @@ function PartForm({ bike, part, fitted, back }: PartFormProps) {
         ? []
         : [{ kind: "bike-described", body: { carburetor: seen } } as const]),
     );
-    if (!kept.ok) {
-      say(kept.detail);
+    if (!written.ok) {
+      say(written.detail);
       return;
     }
     go(back.to);
-    say(unknown ? words.edit.unknownKept : words.kept, kept.value);
+    say(unknown ? words.edit.unknownKept : words.kept, written.value);
   }
 
   const field = (key: PartField, label: string, hint?: string, unit?: string) => {
@@ -183,6 +202,12 @@ function PartForm({ bike, part, fitted, back }: PartFormProps) {
           onChoose={setHappened}
         />
       )}
+      <DrawerTicks
+        took={goesIn === null ? null : took}
+        kept={cameOff === null ? null : kept}
+        onTook={setTook}
+        onKept={setKept}
+      />
       <Choice
         label={words.edit.known}
         value={how}

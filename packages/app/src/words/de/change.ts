@@ -86,6 +86,7 @@ export const change: Words["change"] = {
   setTo: "Wo steht es jetzt?",
   goesInHint: "Wie wirklich eingebaut, wenn es nicht das Geratene ist.",
   fromDrawer: "Es kam aus der Schublade",
+  intoDrawer: "Was herauskam, kommt in die Schublade",
   drawing: "In der Zeichnung Gas geben",
   photo: "Ein Foto davon machen",
   photoHint: "Wenn du magst; es bleibt auf diesem Telefon.",

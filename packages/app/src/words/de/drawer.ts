@@ -22,6 +22,15 @@ export const drawer: Words["drawer"] = {
   bored: (mm) => `${plain(mm)} mm`,
   next: (number, percent, owned) =>
     `${percent > 0 ? "größer" : "kleiner"} ${plain(number)}: ${figure(Math.abs(percent), 1, "de")} %${owned > 0 ? "" : ", keine hier"}`,
+  short: "Das geht nicht auf",
+  shortOne: (kind, name, taken, lastTaken) =>
+    lastTaken === null
+      ? `${kind}, ${name}: ${taken} wurde eins entnommen, und keins war da.`
+      : `${kind}, ${name}: Das letzte wurde ${lastTaken} entnommen und noch einmal ${taken}. Es kann nicht an beiden Stellen sein.`,
+  taker: (day, bike, by) =>
+    `am ${day}${bike === null ? "" : ` für ${bike}`}${by === null ? "" : ` von ${by}`}`,
+  shortMend:
+    "Sieh nach, was wirklich eingebaut ist, und nimm den falschen Eintrag zurück; oder zähl das Teil: unten als gezählt eintragen.",
   one: (name) => `${name}: eins mehr`,
   less: (name) => `${name}: eins weniger`,
   count: (count) => `${count}`,

@@ -82,6 +82,7 @@ export const change = {
   setTo: "Where does it stand now?",
   goesInHint: "As really fitted, if it is not what was advised.",
   fromDrawer: "It came from the drawer",
+  intoDrawer: "What came out goes into the drawer",
   drawing: "Open the throttle in the drawing",
   photo: "Take a picture of it",
   photoHint: "If you like; it stays on this phone.",

@@ -16,6 +16,15 @@ export const drawer = {
   bored: (mm: number): string => `${mm} mm`,
   next: (number: number, percent: number, owned: number): string =>
     `${percent > 0 ? "up" : "down"} ${number}: ${Math.abs(percent).toFixed(1)} %${owned > 0 ? "" : ", none here"}`,
+  short: "This does not add up",
+  shortOne: (kind: string, name: string, taken: string, lastTaken: string | null): string =>
+    lastTaken === null
+      ? `${kind}, ${name}: one was taken ${taken}, and none was here.`
+      : `${kind}, ${name}: the last one was taken ${lastTaken}, and once more ${taken}. It cannot be in both places.`,
+  taker: (day: string, bike: string | null, by: string | null): string =>
+    `on ${day}${bike === null ? "" : ` for ${bike}`}${by === null ? "" : ` by ${by}`}`,
+  shortMend:
+    "Look what is really fitted, and take back the record that is wrong; or count the part: add it below as counted.",
   one: (name: string): string => `one more ${name}`,
   less: (name: string): string => `one less ${name}`,
   count: (count: number): string => `${count}`,

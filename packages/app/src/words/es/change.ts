@@ -82,6 +82,7 @@ export const change: Words["change"] = {
   setTo: "¿Dónde está ahora?",
   goesInHint: "Lo que de verdad se montó, si no es lo aconsejado.",
   fromDrawer: "Salió del cajón",
+  intoDrawer: "Lo que salió va al cajón",
   drawing: "Abrir el gas en el dibujo",
   photo: "Hacerle una foto",
   photoHint: "Si quieres; se queda en este teléfono.",

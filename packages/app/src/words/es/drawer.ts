@@ -22,6 +22,15 @@ export const drawer: Words["drawer"] = {
   bored: (mm) => `${plain(mm)} mm`,
   next: (number, percent, owned) =>
     `${percent > 0 ? "mayor" : "menor"} ${plain(number)}: ${figure(Math.abs(percent), 1, "es")} %${owned > 0 ? "" : ", aquí ninguno"}`,
+  short: "Esto no cuadra",
+  shortOne: (kind, name, taken, lastTaken) =>
+    lastTaken === null
+      ? `${kind}, ${name}: se sacó una pieza ${taken} y no había ninguna.`
+      : `${kind}, ${name}: la última se sacó ${lastTaken} y otra vez ${taken}. No puede estar en los dos sitios.`,
+  taker: (day, bike, by) =>
+    `el ${day}${bike === null ? "" : ` para ${bike}`}${by === null ? "" : ` por ${by}`}`,
+  shortMend:
+    "Mira qué está montado de verdad y retira el registro que sobra; o cuenta la pieza: añádela abajo como contada.",
   one: (name) => `${name}: uno más`,
   less: (name) => `${name}: uno menos`,
   count: (count) => `${count}`,

@@ -89,7 +89,7 @@ export function changePlan(
     screw: screw === "unknown" ? null : screw,
     grooves: needle !== undefined && needle !== "unknown" ? (needle.grooves ?? null) : null,
     record: story.now.setup.record,
-    drawer: shop.drawer.filter(({ count }) => count > 0),
+    drawer: shop.drawer,
     numbering: story.description?.carburetor?.jetNumbering ?? null,
   });
 }

@@ -1,6 +1,7 @@
 import { areaStep, type Jet, type JetNumbering, sizesSold } from "@jetwright/core";
-import type { CountedPart, DrawerPart } from "@jetwright/records";
+import type { CountedPart, DrawerEntry, DrawerPart, ShopState } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
+import { personOf } from "../story/person-of.ts";
 
 /** The size usually sold next to a jet, and how many of it lie in the drawer. */
 export interface NextSize {
@@ -33,7 +34,25 @@ export interface DrawerGroup {
   readonly lines: readonly DrawerLine[];
 }
 
+/** Who took a part, and when. */
+export interface Taker {
+  /** Name of the bike it was taken for; null when it was for none. */
+  readonly bike: string | null;
+  readonly by: string | null;
+  readonly at: number;
+}
+
+/** A part taken that the drawer did not hold. */
+export interface DrawerShort {
+  readonly part: DrawerPart;
+  readonly taken: Taker;
+  /** Who took the last one that was there; null where none was. */
+  readonly lastTaken: Taker | null;
+}
+
 export interface DrawerView {
+  /** What does not add up, until it is counted anew. */
+  readonly short: readonly DrawerShort[];
   readonly groups: readonly DrawerGroup[];
   /** Kinds of the jets in the drawer and on the bikes, to offer when jets are added. */
   readonly kinds: readonly JetKind[];
@@ -62,12 +81,23 @@ export function drawerView({ shop }: EngineState, _given: null): DrawerView {
     }
   }
   return {
+    short: shop.shortages.map(({ part, taken, lastTaken }) => ({
+      part,
+      taken: takerOf(taken, shop),
+      lastTaken: lastTaken && takerOf(lastTaken, shop),
+    })),
     groups: [...groups.values()]
       .sort((a, b) => ORDER.indexOf(a.part) - ORDER.indexOf(b.part))
       .map(({ part, kind, parts }) => ({ part, kind, lines: linesOf(parts) })),
     kinds: [...kinds.values()],
   };
 }
+
+const takerOf = (entry: DrawerEntry, shop: ShopState): Taker => ({
+  bike: entry.bike && (shop.bikes.get(entry.bike)?.description?.name ?? entry.bike),
+  by: personOf(entry),
+  at: entry.at,
+});
 
 const plain = (text: string): string => text.trim().toLowerCase();
 const kindKey = ({ numbering, maker }: JetKind): string => `${numbering} ${plain(maker)}`;

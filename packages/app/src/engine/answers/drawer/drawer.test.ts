@@ -46,6 +46,30 @@ describe("the drawer", () => {
     ]);
   });
 
+  test("the last jet fitted twice: who took it, and who took it once more", () => {
+    const fitted = (n: number, bike: string, by: object) => ({
+      ...line(n, "setup-fitted", { main: { number: 170 }, drawer: { took: [main(170)] } }, bike),
+      by,
+    });
+    const { short, groups } = drawerView(
+      shopOf([
+        jets(1, "parts-counted", main(170)),
+        line(2, "bike-described", { name: "Fern" }, "fern"),
+        fitted(3, "fern", { person: "Ada" }),
+        fitted(4, "moss", {}),
+      ]),
+      null,
+    );
+    expect(groups[0]!.lines[0]!.count).toBe(0);
+    expect(short).toEqual([
+      {
+        part: expect.objectContaining({ part: "main", number: 170 }),
+        taken: { bike: "moss", by: null, at: Date.parse("2026-05-01T10:04:00Z") },
+        lastTaken: { bike: "Fern", by: "Ada", at: Date.parse("2026-05-01T10:03:00Z") },
+      },
+    ]);
+  });
+
   test("the next sizes sold, how much hole they are, and whether they are here", () => {
     const { groups } = drawerView(shopOf([jets(1, "parts-counted", main(170), main(172.5, 3))]), null);
     const [small, big] = groups[0]!.lines;

@@ -52,7 +52,12 @@ function usedSentence(entry: UsedEntry, words: Saying, find: Find): string {
         return entry.body.asFound === true && how !== undefined ? `${what} (${words.how[how]})` : what;
       });
       const told = entry.body.asFound === true ? words.found(joined(parts)) : words.fitted(joined(parts));
-      return joined([told, entry.body.why && words.why(entry.body.why)], "; ");
+      const { took = [], kept = [] } = entry.body.drawer ?? {};
+      const moved = [
+        took.length > 0 && words.used(drawerWords(took, words)),
+        kept.length > 0 && words.bought(drawerWords(kept, words)),
+      ];
+      return joined([joined([told, entry.body.why && words.why(entry.body.why)], "; "), ...moved], ". ");
     }
     case "air-measured":
       return words.air(airWords(entry.body, words));
