@@ -199,10 +199,14 @@ export type { SoundDoubt } from "./sound/doubts.ts";
 export type { EngineSound } from "./sound/engine-sound.ts";
 export type { Heard, ListenRefusal, SoundPicture } from "./sound/listen.ts";
 export { listen } from "./sound/listen.ts";
+export type { SweepMark, SweepPeak, SweepReading, SweepRefusal } from "./sound/screw-sweep.ts";
+export { readSweep, SWEEP_DROP, sweepOutcome } from "./sound/screw-sweep.ts";
 export type { Chop, Hunting, Idle, Skipping, Snap, SoundEvent, Stall } from "./sound/sound-event.ts";
 export type { HeardFrame, SpeedFollower } from "./sound/speed-follower.ts";
 export { speedFollower } from "./sound/speed-follower.ts";
 export type { SpeedTrack } from "./sound/speed-track.ts";
+export type { StillMeter, StillSpeed } from "./sound/still-speed.ts";
+export { stillMeter } from "./sound/still-speed.ts";
 export type { Clip, WaveRefusal } from "./sound/wave-file.ts";
 export { readWave } from "./sound/wave-file.ts";
 // units

@@ -12,6 +12,7 @@ import type { Opening } from "../units/quantity.ts";
 import type { BikeCase, CheckResult, SignReport, TestResult } from "./case.ts";
 import { checkById } from "./checks.ts";
 import { faultFound } from "./fault-found.ts";
+import { screwPeakSd } from "./screw-peak.ts";
 import { situationKey } from "./situation-key.ts";
 import { soundObservations } from "./sound-evidence.ts";
 import { testById } from "./tests-on-engine.ts";
@@ -130,11 +131,12 @@ function testObservations(result: TestResult, strokes: 2 | 4, shiftOf: ShiftOf):
   const { screw } = result.situation.setup;
   if (test?.screw && turns !== undefined && screw.part !== null) {
     // The screw's best idle is a measurement: with the screw there, the bottom is right.
-    const setup = {
-      ...result.situation.setup,
-      screw: known({ kind: screw.part.kind, turnsOut: turns }, "measured"),
+    const { kind } = screw.part;
+    const shiftAt = (turnsOut: number): Shift | null => {
+      const setup = { ...result.situation.setup, screw: known({ kind, turnsOut }, "measured") };
+      return shiftOf({ ...result.situation, setup }, result.record);
     };
-    const shift = shiftOf({ ...result.situation, setup }, result.record);
+    const shift = shiftAt(turns);
     if (shift === null) return [];
     return [
       {
@@ -143,7 +145,8 @@ function testObservations(result: TestResult, strokes: 2 | 4, shiftOf: ShiftOf):
         at: result.at,
         stretch: SCREW_STRETCH,
         shift,
-        ...SCREW_PEAK,
+        error: SCREW_PEAK.error,
+        sd: screwPeakSd(SCREW_PEAK.sd, turns, result.numbers.bestTurnsSd, shiftAt, SCREW_STRETCH),
       },
     ];
   }

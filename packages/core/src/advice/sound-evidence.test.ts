@@ -13,7 +13,7 @@ const sound = (figures: Record<string, number>, at = 1): SoundResult => ({
   record: `sound-${at}`,
   at,
   situation: FOUND,
-  figures: { confidence: 1, ...figures },
+  figures: { confidence: 1, closings: 3, ...figures },
 });
 const heard = (figures: Record<string, number>) =>
   evidenceFrom(story({ sounds: [sound(figures)] })).observations.flatMap((each) =>
@@ -36,21 +36,34 @@ describe("what was heard, as evidence", () => {
     expect(long!.sign.faults["air-leak"]).toBeCloseTo(0.7, 3);
   });
 
-  test("a figure at the limit, or one hardly heard, tells nothing", () => {
-    for (const [each] of [heard({ hangSeconds: 0.7 }), heard({ hangSeconds: 3, confidence: 0 })]) {
-      expect(each!.sign.chance).toEqual({ rich: 0.5, right: 0.5, lean: 0.5 });
-    }
+  test("one hardly heard tells nothing, and a single closing less than three", () => {
+    const [none] = heard({ hangSeconds: 3, confidence: 0 });
+    expect(none!.sign.chance).toEqual({ rich: 0.5, right: 0.5, lean: 0.5 });
+    const lean = (closings: number): number => heard({ hangSeconds: 3, closings })[0]!.sign.chance.lean;
+    expect(lean(1)).toBeLessThan(lean(2));
+    expect(lean(2)).toBeLessThan(lean(3));
+    expect(lean(7)).toBe(lean(3));
   });
 
-  test("a dive and a stall are signs; delay, rise, skipping and sag have no weight", () => {
+  test("a late answer speaks against a right mixture and for neither side; a prompt one is nothing much", () => {
+    const [late] = heard({ delaySeconds: 0.4 });
+    expect(late).toMatchObject({ seen: false, sign: { id: "answers-crisply" } });
+    const { rich, right, lean } = late!.sign.chance;
+    // Not seen: 1 − the chance of it.
+    expect(1 - right).toBeLessThan(1 - rich);
+    expect((1 - lean) / (1 - rich)).toBeLessThan(1.15);
+    expect(heard({ delaySeconds: 0.05 })[0]).toMatchObject({ seen: true });
+  });
+
+  test("a dive and a stall are signs; rise, skipping, sag and hunting have no weight", () => {
     expect(heard({ undershootPercent: 20 })[0]).toMatchObject({
       seen: true,
       sign: { id: "dives-below-idle" },
     });
     expect(heard({ stalls: 1 })[0]).toMatchObject({ seen: true, sign: { id: "stalls-on-closing" } });
-    expect(
-      heard({ delaySeconds: 0.5, riseSeconds: 1, skipIndex: 6, bogPercent: 20, huntingPercent: 12 }),
-    ).toEqual([]);
+    expect(heard({ riseSeconds: 1, skipIndex: 6, skipping: 1, bogPercent: 20, huntingPercent: 12 })).toEqual(
+      [],
+    );
   });
 
   test("a hang heard by itself turns the next step to the leak or the screw", () => {

@@ -2,58 +2,46 @@ import type { Sign } from "../belief/catalogue.ts";
 import type { Observation } from "../belief/observation.ts";
 import { signById } from "../belief/signs/all.ts";
 import { stretchCentre, stretchOf } from "../belief/state.ts";
-import { exp } from "../numerics/elementary.ts";
 import type { Shift } from "../units/circuit.ts";
 import type { SoundResult } from "./case.ts";
+import { chanceOf, chanceOfStall, HEARD_FIGURES } from "./heard-likelihood.ts";
 import { situationKey } from "./situation-key.ts";
 
 /**
- * A measured figure and the sign it stands for: half of people would call it that at `half`, and nearly all or
- * nearly none some `width` away. The limits are trade practice and were never held against real engines, so even a
- * clear figure moves a belief less than a careful rider's word.
+ * What a sound tells: each figure as its sign, as sure as the figure makes it. Even a clear one moves a belief less
+ * than a careful rider's word, while no real engine has confirmed how the figures scatter.
  */
-interface Heard {
-  readonly figure: string;
-  readonly sign: string;
-  readonly half: number;
-  readonly width: number;
-}
-
-/**
- * What of a sound counts at all. Left out on purpose: the delay of a snap, which rich and lean both give; skipping,
- * which is normal at idle, on a closing throttle and at full throttle without load; anything else at no load.
- */
-const HEARD: readonly Heard[] = [
-  { figure: "hangSeconds", sign: "hangs-after-closing", half: 0.7, width: 0.15 },
-  { figure: "undershootPercent", sign: "dives-below-idle", half: 8, width: 2 },
-  { figure: "stalls", sign: "stalls-on-closing", half: 0.5, width: 0.1 },
-];
-
-/** How sure the clearest figure of a sound is to be what it stands for, while no limit is calibrated. Estimate. */
-const SUREST = 0.9;
-
-/** What a sound tells: each figure as its sign, weakened by how near the limit it is and how surely it was heard. */
 export function soundObservations(sound: SoundResult, shift: Shift): Observation[] {
-  const heard = Math.max(0, Math.min(1, sound.figures.confidence ?? 0.5));
-  return HEARD.flatMap(({ figure, sign: id, half, width }) => {
-    const value = sound.figures[figure];
+  const { figures } = sound;
+  const confidence = Math.max(0, Math.min(1, figures.confidence ?? 0.5));
+  const told = (id: string, chance: number): Observation[] => {
     const sign = signById(id);
-    if (value === undefined || sign === undefined) return [];
-    const called = 1 / (1 + exp(-(value - half) / width));
-    const sure = 0.5 + (SUREST - 0.5) * heard * Math.abs(2 * called - 1);
+    if (sign === undefined) return [];
+    const seen = chance >= 0.5;
     return [
       {
-        kind: "sign" as const,
+        kind: "sign",
         record: sound.record,
         at: sound.at,
-        sign: softened(sign, sure),
+        sign: softened(sign, seen ? chance : 1 - chance),
         stretch: stretchOf(sign.speaksOf),
-        seen: called >= 0.5,
+        seen,
         shift,
         situation: situationKey(sound.situation),
       },
     ];
-  });
+  };
+  return [
+    ...HEARD_FIGURES.flatMap((heard) => {
+      const value = figures[heard.figure];
+      if (value === undefined) return [];
+      const chance = chanceOf(heard, value, confidence, figures.closings);
+      return told(heard.sign, heard.against ? 1 - chance : chance);
+    }),
+    ...(figures.stalls === undefined
+      ? []
+      : told("stalls-on-closing", chanceOfStall(figures.stalls >= 1, confidence))),
+  ];
 }
 
 /** The sign as it looks through a figure that is right only so often; at 0.5 it says nothing. */
