@@ -26,26 +26,35 @@ const databaseUrl = postgres?.freshUrl();
 
 interface Running {
   readonly child: ChildProcess;
+  /** The one-time code of a first start; null on a start that found its shop. */
   readonly code: string | null;
 }
 
-function start(): Promise<Running> {
+let last: ChildProcess | undefined;
+// A run that fails leaves no server behind on the port of the next one.
+process.once("exit", () => last?.kill("SIGKILL"));
+
+function start(first: boolean): Promise<Running> {
   const child = spawn(process.execPath, ["--import", "tsx", MAIN, "--port", String(PORT), "--data", data], {
     stdio: ["ignore", "pipe", "pipe"],
     env: { ...process.env, ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }) },
   });
+  last = child;
   return new Promise((resolve, reject) => {
     let said = "";
     let told = "";
+    const look = () => {
+      const code = /once: (\S+)\s/.exec(told)?.[1] ?? null;
+      if (said.includes('"listening"') && (!first || code !== null)) resolve({ child, code });
+    };
     child.stderr.on("data", (chunk: Buffer) => {
-      told += chunk;
+      if (told.length < 10_000) told += chunk;
+      look();
     });
     child.once("exit", () => reject(new Error(`The server ended by itself:\n${said}${told}`)));
     child.stdout.on("data", (chunk: Buffer) => {
       if (said.length < 10_000) said += chunk;
-      if (!said.includes('"listening"')) return;
-      // The code is printed just after; a start that finds a shop has none.
-      setTimeout(() => resolve({ child, code: /once: (\S+)/.exec(told)?.[1] ?? null }), 50);
+      look();
     });
   });
 }
@@ -65,6 +74,8 @@ const call = (method: string, path: string, body?: string): Promise<Response> =>
     signal: AbortSignal.timeout(15_000),
     ...(body === undefined ? {} : { body }),
   });
+
+const after = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 const taken = new Map<string, string>();
 let unanswered = 0;
@@ -88,19 +99,20 @@ async function push(device: number, stopped: () => boolean): Promise<void> {
       if (answer.ok && ((await answer.json()) as { refused: unknown[] }).refused.length === 0) {
         for (const { id, line } of batch) taken.set(id, line);
         batch = [];
-      } else await new Promise((resolve) => setTimeout(resolve, 100));
+      } else await after(100);
     } catch {
       unanswered++;
-      await new Promise((resolve) => setTimeout(resolve, 50));
+      await after(50);
     }
   }
 }
 
 async function readOn(): Promise<void> {
   for (let more = true; more; ) {
-    const [head, ...lines] = (await (await call("GET", `records?after=${encodeURIComponent(cursor)}`)).text())
-      .trimEnd()
-      .split("\n");
+    const answer = await call("GET", `records?after=${encodeURIComponent(cursor)}`);
+    const text = await answer.text();
+    if (!answer.ok) throw new Error(`Reading the log was answered ${answer.status}: ${text.slice(0, 300)}`);
+    const [head, ...lines] = text.trimEnd().split("\n");
     const page = JSON.parse(head!) as { cursor: string; more: boolean; restart: string | null };
     if (page.restart !== null) throw new Error(`The log began anew: ${page.restart}`);
     for (const line of lines) {
@@ -112,27 +124,32 @@ async function readOn(): Promise<void> {
   }
 }
 
-let running = await start();
+let running = await start(true);
 const setup = { code: running.code, shop: "Tarn End", person: "Mara", device: "bench", give: "token" };
-({ token } = (await (await call("POST", "setup", JSON.stringify(setup))).json()) as { token: string });
+const made = await call("POST", "setup", JSON.stringify(setup));
+if (!made.ok) throw new Error(`The shop was not made, ${made.status}: ${await made.text()}`);
+({ token } = (await made.json()) as { token: string });
 let lost = 0;
 let failedRounds = 0;
 for (let round = 1; round <= rounds; round++) {
   let stop = false;
   const work = Array.from({ length: DEVICES }, (_, device) => push(device, () => stop));
-  await new Promise((resolve) => setTimeout(resolve, 150 + ((round * 97) % 400)));
+  // However slow the machine: something was taken before the kill, and pushes are under way when it comes.
+  const before = taken.size;
+  for (let waits = 0; taken.size === before && waits < 300; waits++) await after(50);
+  await after(100 + ((round * 97) % 400));
   if (kind === "postgres-stops") {
     await postgres!.stop("immediate");
-    await new Promise((resolve) => setTimeout(resolve, 200));
+    await after(200);
     await postgres!.start();
-    await new Promise((resolve) => setTimeout(resolve, 300));
+    await after(300);
     stop = true;
     await Promise.all(work);
   } else {
     const killed = kill(running.child);
     stop = true;
     await Promise.all([killed, ...work]);
-    running = await start();
+    running = await start(false);
   }
   await readOn();
   const missing = [...taken].filter(([id, line]) => seen.get(id) !== line);

@@ -87,6 +87,11 @@ export async function startTestPostgres(): Promise<TestPostgres | null> {
     running.kill(how === "fast" ? "SIGINT" : "SIGQUIT");
     await ended;
   };
+  // A run that fails leaves nothing behind.
+  process.once("exit", () => {
+    child?.kill("SIGQUIT");
+    rmSync(folder, { recursive: true, force: true });
+  });
   await start();
   return {
     freshUrl: () => {
