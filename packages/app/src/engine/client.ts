@@ -28,6 +28,10 @@ export class Engine {
     this.#worker.postMessage({ say: "forget" } satisfies ToEngine);
   }
 
+  get language(): Language {
+    return this.#language;
+  }
+
   /** The language of every answer from now on. */
   speak(language: Language): void {
     if (language === this.#language && this.#spoken) return;

@@ -9,6 +9,9 @@ interface Ahead {
   readonly shop: ShopState;
 }
 
+/** What most answers are made of: the shop as it is or would be, and the words to say it in. */
+export type ShopInWords = Pick<EngineState, "shop" | "words">;
+
 /** Everything the worker holds: the records as read, and the shop they replay into. */
 export class EngineState {
   readonly #reader = new LogReader();

@@ -6,9 +6,10 @@ import { type Engine, startEngine } from "../engine/client.ts";
 import type { AnswerOf, ArgumentsOf, Question } from "../engine/protocol.ts";
 import { usePreferences } from "../preferences/use-preferences.ts";
 import { type Arrived, type Database, openDatabase, type StoredRecord } from "./database.ts";
+import { Foresight } from "./foresight.ts";
 import { LogStore, type NotKept } from "./log-store.ts";
 import { joinTabs, type Tabs } from "./tabs.ts";
-import { useWatched, type Watched, watched } from "./value.ts";
+import { type Watched, watched } from "./value.ts";
 
 /** What a screen hands over to be written; id and time are added here. */
 export interface Draft {
@@ -34,6 +35,7 @@ export class Shop {
   /** Who works here, written into the records; empty when nobody said. */
   person = "";
   readonly #tabs: Tabs;
+  readonly #foresight = new Foresight();
 
   private constructor(database: Database, store: LogStore, engine: Engine, startedEmpty: boolean) {
     this.database = database;
@@ -53,12 +55,12 @@ export class Shop {
     return shop;
   }
 
-  /** Writes records together; resolves once they are on the disk, the worker has them and the tabs know. */
+  /** Writes records together; resolves once they are on the disk: whatever is asked from then on knows them. */
   async keep(...drafts: readonly Draft[]): Promise<Outcome<readonly string[], NotKept>> {
     const records = drafts.map((draft) => this.#record(draft));
     const kept = await this.store.keep(records);
     if (kept.ok)
-      await this.#spread(
+      this.#spread(
         records.map(({ id }) => String(id)),
         kept.value,
       );
@@ -69,7 +71,7 @@ export class Shop {
   async take(records: readonly StoredRecord[]): Promise<Outcome<readonly string[], NotKept>> {
     const kept = await this.store.keepLines(records);
     if (kept.ok)
-      await this.#spread(
+      this.#spread(
         records.map(({ id }) => id),
         kept.value,
       );
@@ -87,7 +89,7 @@ export class Shop {
   async heardFromShop({ added, replaced }: Arrived): Promise<void> {
     if (replaced.length > 0) await this.#readAnew();
     if (added.length > 0)
-      await this.#spread(
+      this.#spread(
         added.map(({ id }) => id),
         replaced.length > 0 ? [] : added.map(({ line }) => line),
       );
@@ -99,22 +101,41 @@ export class Shop {
     return { id: String(record.id), line: writeRecord(record) };
   }
 
-  async #spread(ids: readonly string[], lines: readonly string[]): Promise<void> {
-    await this.engine.add(lines);
+  /**
+   * Has what a bike's page asks worked out as it will be when this record is kept, so that it is there at once. The
+   * worker reckons while the record is still being told or on its way to the disk.
+   */
+  foresee(bike: string, { line }: StoredRecord): void {
+    const { language } = this.engine;
+    this.#foresight.expect({ bike, line, language }, this.engine.ask("foresee", { bike, line }));
+  }
+
+  /** The answer of now, where it was foreseen. */
+  known<Q extends Question>(question: Q, given: string): AnswerOf<Q> | undefined {
+    return this.#foresight.known(question, given, this.engine.language);
+  }
+
+  #spread(ids: readonly string[], lines: readonly string[]): void {
+    this.#arrive(lines);
     this.#tabs.tell(ids);
+  }
+
+  /** The worker takes messages in their order: a question asked after this is answered with these lines. */
+  #arrive(lines: readonly string[]): void {
+    void this.engine.add(lines);
+    this.#foresight.arrived(lines);
     this.version.set(this.version.get() + 1);
   }
 
   async #readAnew(): Promise<void> {
     this.engine.forget();
-    await this.engine.add(await this.store.all());
-    this.version.set(this.version.get() + 1);
+    this.#foresight.arrived([]);
+    this.#arrive(await this.store.all());
   }
 
   async #hear(ids: readonly string[]): Promise<void> {
     if (ids.length === 0) return this.#readAnew();
-    await this.engine.add(await this.store.some(ids));
-    this.version.set(this.version.get() + 1);
+    this.#arrive(await this.store.some(ids));
   }
 
   #record({ kind, bike, body, at = Date.now() }: Draft): JsonObject {
@@ -139,24 +160,34 @@ export function useShop(): Shop {
   return shop;
 }
 
+/** No asking has this number. */
+const GONE = -1;
+
 /** The worker's answer, asked again whenever a record arrives or another language is chosen; null until the first answer. */
 export function useAnswer<Q extends Question>(question: Q, given: ArgumentsOf<Q>): AnswerOf<Q> | null {
   const shop = useShop();
-  const version = useWatched(shop.version);
   const [{ language }] = usePreferences();
-  const [answer, setAnswer] = useState<AnswerOf<Q> | null>(null);
-  const [broken, setBroken] = useState<Error | null>(null);
   const asked = JSON.stringify(given);
+  const [answer, setAnswer] = useState<AnswerOf<Q> | null>(() => shop.known(question, asked) ?? null);
+  const [broken, setBroken] = useState<Error | null>(null);
   useEffect(() => {
-    let current = true;
-    shop.engine.ask(question, JSON.parse(asked) as ArgumentsOf<Q>).then(
-      (next) => current && setAnswer(next),
-      (bug: Error) => current && setBroken(bug),
-    );
-    return () => {
-      current = false;
+    let newest = 0;
+    const ask = () => {
+      const mine = ++newest;
+      const known = shop.known(question, asked);
+      if (known !== undefined) return setAnswer(known);
+      shop.engine.ask(question, JSON.parse(asked) as ArgumentsOf<Q>).then(
+        (next) => mine === newest && setAnswer(next),
+        (bug: Error) => mine === newest && setBroken(bug),
+      );
     };
-  }, [shop, question, asked, version, language]);
+    ask();
+    const unwatch = shop.version.watch(ask);
+    return () => {
+      newest = GONE;
+      unwatch();
+    };
+  }, [shop, question, asked, language]);
   if (broken !== null) throw broken;
   return answer;
 }

@@ -1,13 +1,13 @@
 import { type Advice, type CoreWords, nextStep, type Outcome } from "@jetwright/core";
 import { bikeCase, type ShopState } from "@jetwright/records";
-import type { EngineState } from "../state.ts";
+import type { ShopInWords } from "../state.ts";
 
 // Advice is a pure function of the shop, and a shop never changes: what was worked out once is not worked out again.
 const workedOut = new WeakMap<ShopState, Map<CoreWords, Map<string, Outcome<Advice>>>>();
 
 /** What to do next for a bike, or why that cannot be said. */
 export function adviceFor(
-  { shop, words }: EngineState,
+  { shop, words }: ShopInWords,
   { bike }: { readonly bike: string },
 ): Outcome<Advice> {
   return adviceIn(shop, bike, words);

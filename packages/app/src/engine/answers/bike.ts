@@ -1,6 +1,6 @@
 import type { Situation } from "@jetwright/core";
 import { bikeCase, type CaseWarning, type Description } from "@jetwright/records";
-import type { EngineState } from "../state.ts";
+import type { ShopInWords } from "../state.ts";
 
 export interface BikeView {
   readonly id: string;
@@ -16,7 +16,7 @@ export interface BikeView {
 }
 
 /** One bike as it stands; null when no record is about it. */
-export function bikeView({ shop }: EngineState, { bike }: { readonly bike: string }): BikeView | null {
+export function bikeView({ shop }: ShopInWords, { bike }: { readonly bike: string }): BikeView | null {
   const story = shop.bikes.get(bike);
   if (story === undefined) return null;
   const made = bikeCase(shop, bike);

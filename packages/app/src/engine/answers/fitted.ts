@@ -1,6 +1,6 @@
 import { accept, type HowKnown, type Outcome, type SetupPart } from "@jetwright/core";
 import { bikeCase, type FITTED_PARTS, type FittedPart, type FittedParts } from "@jetwright/records";
-import type { EngineState } from "../state.ts";
+import type { ShopInWords } from "../state.ts";
 import { partRows } from "./part-rows.ts";
 
 export interface FittedRow {
@@ -43,7 +43,7 @@ const ORDER: readonly FittedPart[] = [
 ] satisfies readonly (typeof FITTED_PARTS)[number][];
 
 /** Every part of a bike as fitted now, each with how it is known. */
-export function fittedOn({ shop, words }: EngineState, { bike }: { readonly bike: string }): Outcome<Fitted> {
+export function fittedOn({ shop, words }: ShopInWords, { bike }: { readonly bike: string }): Outcome<Fitted> {
   const made = bikeCase(shop, bike);
   if (!made.ok) return made;
   const story = shop.bikes.get(bike)!;

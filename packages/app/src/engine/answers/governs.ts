@@ -1,6 +1,6 @@
 import { accept, type Opening, type Outcome, type Shares, shares } from "@jetwright/core";
 import { bikeCase } from "@jetwright/records";
-import type { EngineState } from "../state.ts";
+import type { ShopInWords } from "../state.ts";
 
 /** The parts a person can change, named by the stretch of throttle they lead. */
 export type Governor = "pilot" | "slide" | "needle" | "main";
@@ -27,7 +27,7 @@ export interface Governs {
 }
 
 /** Which part leads where with what is fitted on a bike now. */
-export function governsFor({ shop }: EngineState, { bike }: { readonly bike: string }): Outcome<Governs> {
+export function governsFor({ shop }: ShopInWords, { bike }: { readonly bike: string }): Outcome<Governs> {
   const story = bikeCase(shop, bike);
   if (!story.ok) return story;
   const all = shares(story.value.now);

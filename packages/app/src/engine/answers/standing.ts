@@ -9,7 +9,7 @@ import {
   toCelsius,
 } from "@jetwright/core";
 import { type BikeStory, bikeCase } from "@jetwright/records";
-import type { EngineState } from "../state.ts";
+import type { ShopInWords } from "../state.ts";
 import { adviceFor } from "./advice.ts";
 
 /** What the mixture is at one opening; open: what was told so far does not say. */
@@ -57,7 +57,7 @@ export interface Standing {
   readonly lastAdvice: { readonly words: string; readonly followed: boolean | null } | null;
 }
 
-export function standingOf(state: EngineState, given: { readonly bike: string }): Outcome<Standing> {
+export function standingOf(state: ShopInWords, given: { readonly bike: string }): Outcome<Standing> {
   const advice = adviceFor(state, given);
   if (!advice.ok) return advice;
   const made = bikeCase(state.shop, given.bike);

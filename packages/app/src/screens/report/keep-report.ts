@@ -21,11 +21,16 @@ const sameReport = (a: ReportDraft, b: ReportDraft): boolean =>
   a.more === b.more &&
   a.words === b.words;
 
+/** Shown as busy after this long: most disks are done before, and drawing takes time too. */
+const SLOW_AFTER = 150;
+
 interface Keeping {
+  /** The disk takes its time. */
   readonly busy: boolean;
   /** The record of the draft as it stands; made ready before, where the last tap had settled. */
   readonly ready: () => StoredRecord;
-  readonly setBusy: (busy: boolean) => void;
+  /** Keeps a record; null where one is on its way already. */
+  readonly take: (record: StoredRecord) => Promise<Awaited<ReturnType<Shop["take"]>> | null>;
 }
 
 /**
@@ -41,25 +46,34 @@ export function useReady(
   remember: (record: string) => void,
 ): Keeping {
   const made = useRef<Ready | null>(null);
+  const underWay = useRef(false);
   const [busy, setBusy] = useState(false);
-  /** The worker reckons while the record is still on its way to the disk. */
   const make = (of: ReportDraft): StoredRecord => {
     if (made.current !== null && sameReport(made.current.of, of)) return made.current.record;
     const record = shop.prepare({ kind: "ride-reported", bike, body: reportBody(of, healthy) });
     made.current = { of, record };
     remember(record.id);
-    shop.engine.ask("foresee", { bike, line: record.line }).catch(() => undefined);
+    shop.foresee(bike, record);
     return record;
   };
   useEffect(() => {
-    if (draft === null || !atLastPage || busy || isEmpty(draft)) return;
+    if (draft === null || !atLastPage || isEmpty(draft)) return;
     if (made.current !== null && sameReport(made.current.of, draft)) return;
-    const timer = setTimeout(() => make(draft), SETTLED_AFTER);
+    const timer = setTimeout(() => underWay.current || make(draft), SETTLED_AFTER);
     return () => clearTimeout(timer);
-  }, [draft, bike, atLastPage, busy]);
+  }, [draft, bike, atLastPage]);
   return {
     busy,
-    setBusy,
+    take: async (record) => {
+      if (underWay.current) return null;
+      underWay.current = true;
+      const slow = setTimeout(() => setBusy(true), SLOW_AFTER);
+      const kept = await shop.take([record]);
+      clearTimeout(slow);
+      underWay.current = false;
+      setBusy(false);
+      return kept;
+    },
     ready: () => {
       if (draft === null) throw new RangeError("A report is kept only once its draft is read");
       return make(draft);

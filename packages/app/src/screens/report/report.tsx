@@ -1,4 +1,3 @@
-import { useState } from "preact/hooks";
 import { Link, useLocation } from "wouter-preact";
 import type { RideForm } from "../../engine/answers/ride-form.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
@@ -28,7 +27,6 @@ function Pages({ bike }: { readonly bike: string }) {
   const [, go] = useLocation();
   const answer = useAnswer("rideForm", { bike });
   const form = answer?.ok ? answer.value : null;
-  const [gone, setGone] = useState(false);
   const key = `draft:${bike}`;
   const stored = useDraft<ReportDraft>(shop.database, key, async (value) => {
     const draft = readDraft(value);
@@ -49,18 +47,16 @@ function Pages({ bike }: { readonly bike: string }) {
   const bikePage = `/bike/${encodeURIComponent(bike)}`;
 
   async function keep() {
-    if (draft === null || keeping.busy) return;
+    if (draft === null) return;
     const record = keeping.ready();
-    keeping.setBusy(true);
-    const kept = await shop.take([record]);
-    keeping.setBusy(false);
+    const kept = await keeping.take(record);
+    if (kept === null) return;
     if (!kept.ok) {
       say(kept.detail);
       return;
     }
-    setGone(true);
-    stored.clear();
     go(bikePage);
+    stored.clear();
     say(words.kept, {
       words: words.undo,
       act: () => {
@@ -73,7 +69,7 @@ function Pages({ bike }: { readonly bike: string }) {
     });
   }
 
-  if (gone || draft === null || form === null) {
+  if (draft === null || form === null) {
     return (
       <Screen title={words.title} back={{ to: bikePage, words: words.back }}>
         <p class="quiet">{answer?.ok === false ? answer.detail : "…"}</p>
