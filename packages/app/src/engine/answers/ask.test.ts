@@ -15,7 +15,7 @@ describe("the block for a friend", () => {
       expect(view.text).toContain(`${i + 1}. ${title}: ${answer}`);
     }
     const answer = (n: number) => view.items[n - 1]!.answer;
-    expect(answer(1)).toMatch(/pilot 45.*main 167.5/s);
+    expect(answer(1)).toMatch(/pilot jet 45.*read by eye\n.*main jet 167.5/s);
     expect(answer(2)).toMatch(/°C \(\d+ °F\).*m \(\d+ ft\)/);
     expect(answer(3)).toContain("Ridden");
     expect(answer(4)).toContain("40:1");

@@ -1,8 +1,8 @@
-import { setupText } from "@jetwright/core";
 import { bikeCase, type UsedEntry } from "@jetwright/records";
 import { type AskWords, ask } from "../../words/en/ask.ts";
 import { sentencesIn } from "../sentences.ts";
 import type { EngineState } from "../state.ts";
+import { setupLines } from "./part-lines.ts";
 import { airWords, fuelWords, sentenceOf } from "./story/sentence.ts";
 import { setupWords } from "./story/setup-words.ts";
 import { type Saying, storyWords } from "./story/story-words.ts";
@@ -52,7 +52,7 @@ export function askFor(
   const before = told.setups.at(-2);
   const fitter = told.entries.findLast(({ kind }) => kind === "setup-fitted");
   const items = [
-    [words.items.fitted, story.ok ? setupText(story.value.now.setup).join("\n   ") : ""],
+    [words.items.fitted, story.ok ? setupLines(story.value.now.setup, say).join("\n   ") : ""],
     [words.items.air, now.air === null ? place(description, say) : airWords(now.air.body, say)],
     [words.items.opening, lines([...told.rides.map(({ entry }) => entry), ...tests])],
     [words.items.fuel, now.fuel === null ? "" : fuelWords(now.fuel.body, say)],

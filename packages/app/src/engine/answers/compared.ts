@@ -1,15 +1,7 @@
-import {
-  accept,
-  type Circuit,
-  compare,
-  type Outcome,
-  openingName,
-  type SetupPart,
-  SPOKEN_OPENINGS,
-} from "@jetwright/core";
+import { accept, type Circuit, compare, type Outcome, openingName, SPOKEN_OPENINGS } from "@jetwright/core";
 import { situationOfRecord } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
-import { partRows } from "./part-rows.ts";
+import { type PartCompared, partRows } from "./part-rows.ts";
 
 export interface ComparedAt {
   readonly opening: string;
@@ -17,13 +9,6 @@ export interface ComparedAt {
   readonly percent: number;
   /** The part that makes most of it; null where nothing moves. */
   readonly by: Circuit | null;
-}
-
-/** A part that differs: what it is in each, without its name; null where nobody knows. */
-export interface PartCompared {
-  readonly part: SetupPart;
-  readonly from: string | null;
-  readonly to: string | null;
 }
 
 export interface Compared {

@@ -17,6 +17,13 @@ export interface PartRow {
   readonly how: HowKnown;
 }
 
+/** A part that differs: what it is in each, without its name; null where nobody knows. */
+export interface PartCompared {
+  readonly part: SetupPart;
+  readonly from: string | null;
+  readonly to: string | null;
+}
+
 /** Every part of a setup as a row: its value without its name, and how it is known. */
 export const partRows = (setup: Setup, words: CoreWords): readonly PartRow[] =>
   SETUP_ORDER.map((part) => {

@@ -5,11 +5,7 @@ import {
   OPENINGS,
   type Outcome,
   openingName,
-  partText,
   refuse,
-  SETUP_ORDER,
-  type Setup,
-  type SetupPart,
   SIGN_SECTIONS,
   type Sign,
   type SignSectionId,
@@ -24,6 +20,7 @@ import {
   signChoices,
 } from "../../screens/report/sign-choices.ts";
 import type { EngineState } from "../state.ts";
+import { type PartCompared, partRows } from "./part-rows.ts";
 
 /** A sign as a person taps it. */
 export interface SignOffered {
@@ -49,8 +46,7 @@ export interface RideForm {
 }
 
 export interface ChangedSince {
-  /** "pilot 45 → pilot 42", a line for each part. */
-  readonly parts: readonly string[];
+  readonly parts: readonly PartCompared[];
   /** Where the change can be felt at all. */
   readonly openings: readonly ReportOpening[];
 }
@@ -96,7 +92,7 @@ export function rideForm(
     openings,
     more,
     healthy: SIGN_SECTIONS.flatMap(({ signs }) => signs.flatMap(({ id, healthy }) => (healthy ? [id] : []))),
-    against: made.ok ? changedSince(made.value) : null,
+    against: made.ok ? changedSince(made.value, words) : null,
   });
 }
 
@@ -114,17 +110,16 @@ function offeredById(id: string, words: CoreWords): SignOffered {
   return offered(sign, words);
 }
 
-/** What a part is, without how it is known. */
-const nameOf = (setup: Setup, part: SetupPart): string =>
-  partText(setup, part).replace(/, (measured|read by eye|told|a guess)$/, "");
-
-function changedSince({ rides, now }: ReplayedCase): ChangedSince | null {
+function changedSince({ rides, now }: ReplayedCase, words: CoreWords): ChangedSince | null {
   const last = rides.at(-1)?.situation;
   if (last === undefined || last.setup === now.setup) return null;
-  const parts = SETUP_ORDER.filter(
-    (part) => JSON.stringify(last.setup[part].part) !== JSON.stringify(now.setup[part].part),
-  );
-  if (parts.length === 0) return null;
+  const after = partRows(now.setup, words);
+  const changed = partRows(last.setup, words)
+    .map((from, i) => ({ from, to: after[i]! }))
+    .filter(
+      ({ from: { part } }) => JSON.stringify(last.setup[part].part) !== JSON.stringify(now.setup[part].part),
+    );
+  if (changed.length === 0) return null;
   const shift = shiftBetween(last, { ...last, setup: now.setup });
   const felt = (opening: ReportOpening): boolean => {
     if (!shift.ok) return ASKED_OPENINGS.includes(opening);
@@ -134,7 +129,7 @@ function changedSince({ rides, now }: ReplayedCase): ChangedSince | null {
   };
   const openings = REPORT_OPENINGS.filter(felt);
   return {
-    parts: parts.map((part) => `${nameOf(last.setup, part)} → ${nameOf(now.setup, part)}`),
+    parts: changed.map(({ from, to }) => ({ part: from.part, from: from.value, to: to.value })),
     openings: openings.length > 0 ? openings : ASKED_OPENINGS,
   };
 }

@@ -8,6 +8,7 @@ import { dayText } from "../../words/dates.ts";
 import type { Words } from "../../words/en.ts";
 import { figure as figureOf } from "../../words/figures.ts";
 import { useWords } from "../../words/use-words.ts";
+import { partName } from "../part-name.ts";
 
 interface CompareTwoProps {
   readonly bike: string;
@@ -96,8 +97,7 @@ function ComparedTable(given: ComparedTableProps) {
       <ul>
         {changes.map(({ part, from, to }) => (
           <li key={part}>
-            {part === "screw" ? all.fitted.part.screw : all.sheet.parts[part]}:{" "}
-            {words.from(from ?? all.fitted.notKnown, to ?? all.fitted.notKnown)}
+            {partName(part, all)}: {words.from(from ?? all.fitted.notKnown, to ?? all.fitted.notKnown)}
           </li>
         ))}
       </ul>

@@ -1,8 +1,10 @@
 import { useEffect, useRef } from "preact/hooks";
+import type { PartCompared } from "../../engine/answers/part-rows.ts";
 import type { ChangedSince, RideForm } from "../../engine/answers/ride-form.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { useWords } from "../../words/use-words.ts";
+import { partName } from "../part-name.ts";
 import { comparable, type Felt, type ReportDraft, troubleAt } from "./draft.ts";
 import { MoreSigns } from "./more-signs.tsx";
 import type { ReportOpening } from "./sign-choices.ts";
@@ -70,9 +72,12 @@ interface AgainstProps {
 const FELT: readonly Felt[] = ["worse", "same", "better"];
 
 function Against({ against, draft, onChange }: AgainstProps) {
-  const words = useWords().report;
+  const all = useWords();
+  const words = all.report;
   const options = FELT.map((value) => ({ value, words: words[value] }));
   const openings = comparable(draft, against.openings);
+  const line = ({ part, from, to }: PartCompared) =>
+    `${partName(part, all)}: ${all.history.from(from ?? all.fitted.notKnown, to ?? all.fitted.notKnown)}`;
   if (openings.length === 0) return null;
   const first = draft.felt[openings[0]!];
   const everywhere =
@@ -91,7 +96,7 @@ function Against({ against, draft, onChange }: AgainstProps) {
   return (
     <section class="stack">
       <h2 class="lead">{words.against}</h2>
-      <p class="small quiet">{against.parts.join(" · ")}</p>
+      <p class="small quiet">{against.parts.map(line).join(" · ")}</p>
       <div class="verdicts">
         {openings.length > 1 && row(words.everywhere, everywhere, openings)}
         {openings.map((opening) => row(words.at[opening], draft.felt[opening] ?? null, [opening]))}
