@@ -45,7 +45,7 @@ export type { AirInput, AirRefusal } from "./air/air-from.ts";
 export { airFrom } from "./air/air-from.ts";
 export type { ReportAirRefusal, ReportPlace } from "./air/air-from-report.ts";
 export { airFromReport } from "./air/air-from-report.ts";
-export type { AirState, AirWarning } from "./air/air-state.ts";
+export type { AirState } from "./air/air-state.ts";
 export type { Humidity } from "./air/humidity.ts";
 export { relativeHumidity, UNKNOWN_HUMIDITY, vapourFraction } from "./air/humidity.ts";
 export {
@@ -193,7 +193,7 @@ export { readJetNumber } from "./parts/read-jet-number.ts";
 export { outIs, readTurns, SCREW_RULE, screwText } from "./parts/screw.ts";
 export type { Body, NozzleKind, Screw, ScrewKind, Setup } from "./parts/setup.ts";
 export type { SetupPart } from "./parts/setup-text.ts";
-export { needleJetText, needleText, partText, SETUP_ORDER, setupText } from "./parts/setup-text.ts";
+export { needleJetText, needleText, partText, SETUP_ORDER } from "./parts/setup-text.ts";
 // sound
 export type { SoundDoubt } from "./sound/doubts.ts";
 export type { EngineSound } from "./sound/engine-sound.ts";
@@ -268,3 +268,5 @@ export type { Figure } from "./words/figures.ts";
 export { turnsText, withComma, withPoint } from "./words/figures.ts";
 export type { JetSpoken, PartMove, PartStand } from "./words/part-stand.ts";
 export { signWords } from "./words/sign-words.ts";
+export type { Warning } from "./words/warning.ts";
+export { warningText } from "./words/warning.ts";

@@ -17,7 +17,9 @@ import {
   toCubicCentimetre,
   toMillimetre,
   USES,
+  warningText,
 } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { type Entry, knownGoodSetups, type Problem, replay } from "@jetwright/records";
 import type { Arguments } from "../arguments.ts";
 import type { Answer, Command, Look } from "../command.ts";
@@ -168,7 +170,7 @@ function readBike(args: Arguments): Outcome<BikeToStart> {
 
 function textOf(point: StartingPoint, { width, units }: Look): string {
   const air = `For air of ${airWords(point.place.air, units)} at the place.`;
-  return startingPointText(point)
+  return startingPointText(point, english)
     .split("\n")
     .flatMap((line) => {
       if (line.startsWith("For air of ")) return [air];
@@ -205,7 +207,7 @@ function jsonOf(point: StartingPoint, problems: readonly Problem[]): BaselineOut
     firstRide: [...firstRideCautions(point)],
     afterwards: [...afterStartingPoint(point)],
     leftOut: [...point.leftOut],
-    warnings: [...point.warnings],
+    warnings: point.warnings.map((warning) => warningText(warning, english)),
     problems: problems.map(problemJson),
   };
 }

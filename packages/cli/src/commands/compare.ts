@@ -6,7 +6,9 @@ import {
   refuse,
   SETUP_ORDER,
   type Situation,
+  warningText,
 } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { AS_FOUND, type CaseWarning, type Problem, situationOfRecord } from "@jetwright/records";
 import type { Arguments } from "../arguments.ts";
 import type { Answer, Command, Look } from "../command.ts";
@@ -131,12 +133,15 @@ function ofFiles(args: Arguments): Outcome<Sides> {
   if (!from.ok) return from;
   const to = readSetupFile(b, a);
   if (!to.ok) return to;
-  const said = new Set(from.value.warnings.map(({ text }) => text));
+  const said = new Set(from.value.warnings.map((warning) => warningText(warning, english)));
   return accept({
     title: `${b} against ${a}`,
     from: { name: a, situation: from.value.now },
     to: { name: b, situation: to.value.now },
-    warnings: [...from.value.warnings, ...to.value.warnings.filter(({ text }) => !said.has(text))],
+    warnings: [
+      ...from.value.warnings,
+      ...to.value.warnings.filter((warning) => !said.has(warningText(warning, english))),
+    ],
     problems: [],
   });
 }

@@ -79,10 +79,8 @@ export function readSetupFile(path: string, base?: string): Outcome<ReplayedCase
   }
   const made = bikeCase(replay(log.entries), "setup");
   if (!made.ok || fields.bike !== undefined) return made;
-  const text =
-    'The engine is not told: a two-stroke was taken. Add "bike": {"engine": {"strokes": 4}} if it is not.';
   return accept({
     ...made.value,
-    warnings: [...made.value.warnings, { code: "engine-assumed", text, record: null }],
+    warnings: [...made.value.warnings, { code: "engine-assumed", record: null }],
   });
 }

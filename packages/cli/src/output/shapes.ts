@@ -7,7 +7,10 @@ import {
   toCelsius,
   toHectopascal,
   toMillimetre,
+  type Warning,
+  warningText,
 } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import type { CaseWarning, Problem } from "@jetwright/records";
 import * as z from "zod";
 import { percentOf } from "../print/mixture-words.ts";
@@ -19,12 +22,12 @@ export const warningShape = z.strictObject({
   text: z.string(),
   record: z.string().nullable(),
 });
-export const warningJson = ({
-  code,
-  text,
-  record = null,
-}: Omit<CaseWarning, "record"> & { record?: string | null }) =>
-  ({ code, text, record }) satisfies z.infer<typeof warningShape>;
+export const warningJson = (warning: Warning | CaseWarning) =>
+  ({
+    code: warning.code,
+    text: warningText(warning, english),
+    record: "record" in warning ? warning.record : null,
+  }) satisfies z.infer<typeof warningShape>;
 
 export const problemShape = z.strictObject({
   line: z.int().nullable().describe("Line of the log, from 1"),

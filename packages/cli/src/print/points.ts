@@ -1,4 +1,5 @@
-import type { AirWarning } from "@jetwright/core";
+import { type Warning, warningText } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { hanging } from "./layout.ts";
 import { oneLine } from "./printable.ts";
 
@@ -9,8 +10,10 @@ export function points(heading: string, texts: readonly string[], width: number)
 }
 
 /** Warnings for people, each once, without those that matter to programs only. */
-export const worthSaying = (warnings: readonly AirWarning[]): string[] => [
+export const worthSaying = (warnings: readonly Warning[]): string[] => [
   ...new Set(
-    warnings.filter(({ code }) => code !== "outside-formula-range").map(({ text }) => oneLine(text)),
+    warnings
+      .filter(({ code }) => code !== "outside-formula-range")
+      .map((warning) => oneLine(warningText(warning, english))),
   ),
 ];

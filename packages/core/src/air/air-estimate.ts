@@ -1,5 +1,6 @@
 import type { Kelvin, Pascal } from "../units/quantity.ts";
-import type { AirState, AirWarning } from "./air-state.ts";
+import type { Warning } from "../words/warning.ts";
+import type { AirState } from "./air-state.ts";
 import { type Humidity, vapourFraction } from "./humidity.ts";
 import { airAt, dryAirDensity, insideFormulaRange } from "./moist-air.ts";
 
@@ -26,7 +27,7 @@ export interface MeasuredAir {
   readonly pressureDoubts: readonly AirDoubt[];
   /** Causes of doubt about the density that come by neither. */
   readonly otherDoubts?: readonly AirDoubt[];
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 /** Standard uncertainty CIPM-2007 states for itself. */

@@ -4,6 +4,7 @@ import { fromCelsius, fromMetre, toCelsius, toHectopascal } from "../units/conve
 import { airFromReport, type ReportPlace } from "./air-from-report.ts";
 import { vapourFraction } from "./humidity.ts";
 import { stationPressure } from "./pressure-reduction.ts";
+import { text } from "./test-airs.ts";
 import { readWeatherReport } from "./weather-report.ts";
 
 const metres = (value: number) => ({ value, unit: "m" }) as const;
@@ -24,7 +25,6 @@ const taken = (groups: string, place: Partial<ReportPlace> = {}) => {
 };
 type Air = ReturnType<typeof taken>;
 const codes = (air: Air) => air.warnings.map((w) => w.code);
-const text = (air: Air, code: string) => air.warnings.find((w) => w.code === code)?.text ?? "";
 const doubt = (air: Air, cause: string) => air.doubts.find((d) => d.cause === cause)?.relativeSd;
 const reason = (groups: string, place: Partial<ReportPlace> = {}) => {
   const air = reckon(groups, place);

@@ -1,9 +1,9 @@
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Kelvin, Metre } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import { type AirEstimate, estimateAir, type MeasuredAir } from "./air-estimate.ts";
 import { THERMOMETER_SD } from "./air-from.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayCelsius, sayHectopascal, sayMetre } from "./figures.ts";
+import { celsiusSaid, metresSaid, sayHectopascal } from "./figures.ts";
 import { type Humidity, UNKNOWN_HUMIDITY } from "./humidity.ts";
 import { HEIGHT_SD } from "./pressure-at-place.ts";
 import {
@@ -14,7 +14,7 @@ import {
 } from "./pressure-from-report.ts";
 import { STANDARD_LAPSE } from "./standard-atmosphere.ts";
 import { type HeightRefusal, readHeight, type TypedHeight } from "./typed-height.ts";
-import { checkDewPoint, type HumidityRefusal, humidityAssumed } from "./typed-humidity.ts";
+import { checkDewPoint, type HumidityRefusal } from "./typed-humidity.ts";
 import { readTemperature, type TemperatureRefusal, type TypedTemperature } from "./typed-temperature.ts";
 import type { WeatherReport } from "./weather-report.ts";
 
@@ -121,13 +121,12 @@ function readSureHeight(typed: TypedHeight): Outcome<SureHeight, HeightRefusal> 
 function readAge(
   minutes: number | null,
   ownThermometer: boolean,
-): Outcome<{ readonly drift: number; readonly warnings: readonly AirWarning[] }, "report-age"> {
+): Outcome<{ readonly drift: number; readonly warnings: readonly Warning[] }, "report-age"> {
   const perHour = ownThermometer ? DRIFT_PER_HOUR_OWN_THERMOMETER : DRIFT_PER_HOUR;
   if (minutes === null) {
-    const text = "The age of the report is not known: two hours were assumed.";
     return accept({
       drift: (perHour * OLD_MINUTES) / 60,
-      warnings: [{ code: "report-age-unknown", text }],
+      warnings: [{ code: "report-age-unknown" }],
     });
   }
   if (!Number.isFinite(minutes) || minutes < -CLOCK_SLACK) {
@@ -138,30 +137,29 @@ function readAge(
   }
   const drift = perHour * Math.min(Math.max(minutes, 0) / 60, DRIFT_HOURS);
   if (minutes <= OLD_MINUTES) return accept({ drift, warnings: [] });
-  const text = `The report is ${(minutes / 60).toFixed(1)} hours old and the air has changed since: take a newer one, or read a thermometer on the spot.`;
-  return accept({ drift, warnings: [{ code: "report-old", text }] });
+  return accept({ drift, warnings: [{ code: "report-old", given: { hours: minutes / 60 } }] });
 }
 
 /** @param carried the report's temperature brought to the riding place; null when one was read there */
-function heightWarnings(rise: number | null, carried: Kelvin | null): readonly AirWarning[] {
-  if (rise === null) {
-    const text =
-      "The height of the station is not known: it was taken near the riding place's and the band widened. Give it.";
-    return [{ code: "station-height-unknown", text }];
-  }
+function heightWarnings(rise: number | null, carried: Kelvin | null): readonly Warning[] {
+  if (rise === null) return [{ code: "station-height-unknown" }];
   if (Math.abs(rise) <= HEIGHT_WORTH_SAYING) return [];
-  const where = `The station lies ${sayMetre(Math.abs(rise) as Metre)} ${rise > 0 ? "below" : "above"} the riding place`;
-  const text =
-    carried === null
-      ? `${where}: its pressure was carried there.`
-      : `${where}: its pressure and temperature were carried there (${sayCelsius(carried)}). A thermometer on the spot is surer.`;
-  return [{ code: "station-height-differs", text }];
+  return [
+    {
+      code: "station-height-differs",
+      given: {
+        m: metresSaid(Math.abs(rise) as Metre),
+        below: rise > 0,
+        celsius: carried === null ? null : celsiusSaid(carried),
+      },
+    },
+  ];
 }
 
 interface TemperatureHere {
   readonly temperature: Kelvin;
   readonly doubts: MeasuredAir["temperatureDoubts"];
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 /** @param rise metres from the station up to the riding place; null when not known */
@@ -204,8 +202,9 @@ function humidityHere(
   report: WeatherReport,
   temperature: Kelvin,
   rise: number,
-): Outcome<{ readonly humidity: Humidity; readonly warnings: readonly AirWarning[] }, HumidityRefusal> {
-  if (report.dewPoint === null) return accept({ humidity: UNKNOWN_HUMIDITY, warnings: [humidityAssumed()] });
+): Outcome<{ readonly humidity: Humidity; readonly warnings: readonly Warning[] }, HumidityRefusal> {
+  if (report.dewPoint === null)
+    return accept({ humidity: UNKNOWN_HUMIDITY, warnings: [{ code: "humidity-assumed" }] });
   const sensor = readingSd(report);
   const lapse = DEW_POINT_LAPSE_SD * rise;
   const sd = Math.sqrt(sensor * sensor + lapse * lapse);
@@ -219,9 +218,18 @@ function humidityHere(
       warnings: checked.value.warnings,
     });
   }
-  const text = `The dew point brought to the riding place, ${sayCelsius(carried)}, lies above its temperature, ${sayCelsius(temperature)}: the air was taken as saturated.`;
   return accept({
     humidity: { kind: "dew-point", temperature, sd },
-    warnings: [...checked.value.warnings, { code: "humidity-clamped", text }],
+    warnings: [
+      ...checked.value.warnings,
+      {
+        code: "humidity-clamped",
+        given: {
+          of: "carried dew-point",
+          celsius: celsiusSaid(carried),
+          limitCelsius: celsiusSaid(temperature),
+        },
+      },
+    ],
   });
 }

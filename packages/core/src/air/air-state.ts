@@ -1,11 +1,5 @@
 import type { Kelvin, KgPerCubicMetre, Pascal } from "../units/quantity.ts";
-
-/** Something about an input or a result that a person should know or settle. */
-export interface AirWarning {
-  readonly code: string;
-  /** One sentence in plain words, with the figure and what to do. */
-  readonly text: string;
-}
+import type { Warning } from "../words/warning.ts";
 
 /** The air an engine breathes, at the place it is ridden. */
 export interface AirState {
@@ -20,5 +14,5 @@ export interface AirState {
   readonly dryDensity: KgPerCubicMetre;
   /** One standard deviation of dryDensity, relative: everything about the inputs that is not exact. */
   readonly relativeSd: number;
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }

@@ -1,6 +1,7 @@
 import type { Kelvin, KgPerCubicMetre, Pascal } from "../units/quantity.ts";
-import type { AirState, AirWarning } from "./air-state.ts";
-import { sayCelsius, sayHectopascal } from "./figures.ts";
+import type { Warning } from "../words/warning.ts";
+import type { AirState } from "./air-state.ts";
+import { celsiusSaid, hectopascalSaid } from "./figures.ts";
 
 /** J/(mol K), the CODATA 2006 value that CIPM-2007 was fitted with. */
 const GAS_CONSTANT = 8.314472;
@@ -84,12 +85,12 @@ export function insideFormulaRange(temperature: Kelvin, pressure: Pascal): boole
   return pressure >= 60_000 && pressure <= 110_000 && t >= 15 - 1e-9 && t <= 27 + 1e-9;
 }
 
-function rangeWarnings(temperature: Kelvin, pressure: Pascal): readonly AirWarning[] {
+function rangeWarnings(temperature: Kelvin, pressure: Pascal): readonly Warning[] {
   if (insideFormulaRange(temperature, pressure)) return [];
   return [
     {
       code: "outside-formula-range",
-      text: `${sayCelsius(temperature)} and ${sayHectopascal(pressure)} lie outside the range the density formula was proved in (15 to 27 °C, 600 to 1100 hPa); it should still hold within 0.1 %, far less than one jet size.`,
+      given: { celsius: celsiusSaid(temperature), hPa: hectopascalSaid(pressure) },
     },
   ];
 }
@@ -103,7 +104,7 @@ export function airAt(
   pressure: Pascal,
   vapourFraction: number,
   relativeSd = 0,
-  warnings: readonly AirWarning[] = [],
+  warnings: readonly Warning[] = [],
 ): AirState {
   return {
     temperature,

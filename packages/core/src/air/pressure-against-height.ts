@@ -1,8 +1,8 @@
 import { fromFoot, fromMillimetreOfMercury, toHectopascal } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Metre, Pascal } from "../units/quantity.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayHectopascal, sayMetre, sayPercent } from "./figures.ts";
+import type { Warning } from "../words/warning.ts";
+import { hectopascalSaid, metresSaid, percentSaid, sayHectopascal, sayMetre } from "./figures.ts";
 import { altimeterSetting, stationPressure } from "./pressure-reduction.ts";
 import { pressureAltitude } from "./standard-atmosphere.ts";
 
@@ -21,7 +21,7 @@ export interface PlacedPressure {
   readonly pressure: Pascal;
   /** True when the figure typed as station pressure was read as sea-level pressure instead. */
   readonly takenAsSeaLevel: boolean;
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 /** By how much the air comes out too dense when a sea-level pressure is taken as what a barometer reads. */
@@ -46,7 +46,11 @@ export function placeStationPressure(
       warnings: [
         {
           code: "sea-level-pressure-as-station",
-          text: `${sayHectopascal(pressure)} at ${sayMetre(height)} is surely a sea-level pressure: the air would come out ${sayPercent(cost(pressure, height))} too dense. It was read as one; give it as sea-level pressure, or check the height.`,
+          given: {
+            hPa: hectopascalSaid(pressure),
+            m: metresSaid(height),
+            percent: percentSaid(cost(pressure, height)),
+          },
         },
       ],
     });
@@ -54,30 +58,29 @@ export function placeStationPressure(
   if (setting > IMPOSSIBLE_HIGH || setting < IMPOSSIBLE_LOW) {
     return refuse("pressure-height-mismatch", mismatch(pressure, height));
   }
-  const warnings: AirWarning[] = [];
+  const warnings: Warning[] = [];
   if (setting > UNUSUAL_HIGH) {
-    const share =
-      height > 0 ? `: if so the air comes out ${sayPercent(cost(pressure, height))} too dense` : "";
+    const percent = height > 0 ? percentSaid(cost(pressure, height)) : null;
     warnings.push({
       code: "station-pressure-high",
-      text: `${sayHectopascal(pressure)} is high for ${sayMetre(height)}. Check that it is not a sea-level pressure${share}.`,
+      given: { hPa: hectopascalSaid(pressure), m: metresSaid(height), percent },
     });
   }
   if (setting < UNUSUAL_LOW) {
     warnings.push({
       code: "station-pressure-low",
-      text: `${sayHectopascal(pressure)} is low for ${sayMetre(height)}: check the barometer and the height.`,
+      given: { hPa: hectopascalSaid(pressure), m: metresSaid(height) },
     });
   }
   return accept({ pressure, takenAsSeaLevel: false, warnings });
 }
 
-function withoutHeight(pressure: Pascal): readonly AirWarning[] {
+function withoutHeight(pressure: Pascal): readonly Warning[] {
   if (pressure < REDUCED_WITHOUT_HEIGHT) return [];
   return [
     {
       code: "station-pressure-unchecked",
-      text: `Without a height it cannot be seen whether ${sayHectopascal(pressure)} is read on the spot or is a sea-level pressure; at 1000 m that mistake makes the air ${sayPercent(cost(pressure, 1000 as Metre))} too dense. Give the height.`,
+      given: { hPa: hectopascalSaid(pressure), percent: percentSaid(cost(pressure, 1000 as Metre)) },
     },
   ];
 }

@@ -1,9 +1,9 @@
 import { fromHectopascal } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Kelvin, Metre, Pascal } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import type { AirDoubt } from "./air-estimate.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayMetre, sayPercent } from "./figures.ts";
+import { metresSaid, percentSaid } from "./figures.ts";
 import { placeStationPressure } from "./pressure-against-height.ts";
 import { reductionError, stationPressure } from "./pressure-reduction.ts";
 import {
@@ -30,7 +30,7 @@ const REDUCTION_WORTH_SAYING = 0.005;
 export interface PressureAtPlace {
   readonly pressure: Pascal;
   readonly doubts: readonly AirDoubt[];
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 /** What a doubt about a height, metres, does to the pressure there. */
@@ -95,20 +95,17 @@ function reduced(
   height: Metre,
   heightSd: number,
   temperature: Kelvin,
-  before: readonly AirWarning[],
+  before: readonly Warning[],
 ): PressureAtPlace {
   const warnings = [...before];
   if (setting < fromHectopascal(950) || setting > fromHectopascal(1050)) {
-    warnings.push({
-      code: "unusual-sea-level-pressure",
-      text: "A sea-level pressure below 950 or above 1050 hPa is rare: check the figure.",
-    });
+    warnings.push({ code: "unusual-sea-level-pressure" });
   }
   const reduction = reductionDoubt(height, temperature);
   if (reduction.relativeSd * 2 > REDUCTION_WORTH_SAYING) {
     warnings.push({
       code: "reduction-uncertain",
-      text: `At ${sayMetre(height)} and this temperature an altimeter setting and a forecast's sea-level pressure differ by ${sayPercent(reduction.relativeSd * 2)}: a barometer on the spot is surer.`,
+      given: { m: metresSaid(height), percent: percentSaid(reduction.relativeSd * 2) },
     });
   }
   return {
@@ -132,11 +129,6 @@ export function pressureFromHeight(height: Metre, heightSd: number, temperature:
       heightDoubt("height", heightSd, temperature),
       reductionDoubt(height, temperature),
     ],
-    warnings: [
-      {
-        code: "pressure-from-height",
-        text: `No pressure given: the usual one for ${sayMetre(height)} was taken and the band widened by 1 % or more.`,
-      },
-    ],
+    warnings: [{ code: "pressure-from-height", given: { m: metresSaid(height) } }],
   };
 }

@@ -1,7 +1,7 @@
 import type { Kelvin, Metre, Pascal } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import type { AirDoubt } from "./air-estimate.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayHectopascal, sayMetre } from "./figures.ts";
+import { hectopascalSaid, metresSaid } from "./figures.ts";
 import { heightDoubt, type PressureAtPlace, pressureFromHeight } from "./pressure-at-place.ts";
 import { heightBetween, pressureAfterRise, reductionError, stationPressure } from "./pressure-reduction.ts";
 import { saturatedFraction } from "./saturation.ts";
@@ -125,17 +125,17 @@ function virtualTemperature(report: WeatherReport, mean: Kelvin, pressure: Pasca
   return (mean / (1 - 0.378 * vapour)) as Kelvin;
 }
 
-function mismatch(read: Pascal, reduced: Pascal, station: Metre): readonly AirWarning[] {
+function mismatch(read: Pascal, reduced: Pascal, station: Metre): readonly Warning[] {
   if (Math.abs(read - reduced) <= QFE_SLACK) return [];
   return [
     {
       code: "station-pressure-mismatch",
-      text: `QFE says ${sayHectopascal(read)}, the altimeter setting ${sayHectopascal(reduced)} at ${sayMetre(station)}; QFE was used: check the station's height.`,
+      given: { qfe: hectopascalSaid(read), setting: hectopascalSaid(reduced), m: metresSaid(station) },
     },
   ];
 }
 
-const qfeNotUsed = (read: Pascal, setting: Pascal): AirWarning => ({
+const qfeNotUsed = (read: Pascal, setting: Pascal): Warning => ({
   code: "station-pressure-mismatch",
-  text: `QFE ${sayHectopascal(read)} and the altimeter setting ${sayHectopascal(setting)} belong to no station on land; QFE was not used: check the report.`,
+  given: { qfe: hectopascalSaid(read), setting: hectopascalSaid(setting), m: null },
 });

@@ -1,5 +1,5 @@
 import { accept, type Outcome, type Refusal, refuse } from "../units/outcome.ts";
-import type { AirWarning } from "./air-state.ts";
+import type { Warning } from "../words/warning.ts";
 import type { ReportGroups } from "./report-groups.ts";
 
 export type ChoiceRefusal = "not-a-report" | "forecast" | "nil" | "no-reading";
@@ -71,21 +71,20 @@ function notChosen(
   reports: readonly Candidate[],
   readable: readonly Candidate[],
   best: Candidate,
-): readonly AirWarning[] {
-  const warnings: AirWarning[] = [];
+): readonly Warning[] {
+  const warnings: Warning[] = [];
   if (readable.length > 1) {
-    const stations = new Set(readable.map(({ groups }) => groups.station ?? "an unnamed station"));
-    const from = stations.size > 1 ? ` They come from ${[...stations].slice(0, 5).join(", ")}.` : "";
+    const stations = [...new Set(readable.map(({ groups }) => groups.station))].slice(0, 5);
     warnings.push({
       code: "several-reports",
-      text: `${readable.length} reports were pasted together; the newest by day and time was used: ${best.text.slice(0, 40)}.${from}`,
+      given: { count: readable.length, used: best.text.slice(0, 40), stations },
     });
   }
   if (reports.some(({ groups }) => groups.nil)) {
-    warnings.push({ code: "nil-passed-over", text: "One of the reports says NIL and was passed over." });
+    warnings.push({ code: "nil-passed-over" });
   }
   if (all.some(({ groups }) => groups.forecast)) {
-    warnings.push({ code: "forecast-passed-over", text: "The forecast (TAF) in the text was passed over." });
+    warnings.push({ code: "forecast-passed-over" });
   }
   return warnings;
 }
@@ -97,7 +96,7 @@ function notChosen(
  */
 export function chooseReport(
   all: readonly Candidate[],
-): Outcome<{ readonly report: Candidate; readonly warnings: readonly AirWarning[] }, ChoiceRefusal> {
+): Outcome<{ readonly report: Candidate; readonly warnings: readonly Warning[] }, ChoiceRefusal> {
   const reports = all.filter(({ groups }) => isObservation(groups));
   const readable = reports.filter(({ groups }) => hasReading(groups));
   const report = newest(readable);

@@ -1,4 +1,4 @@
-import type { AirWarning } from "./air-state.ts";
+import type { Warning } from "../words/warning.ts";
 import { type PressureGroup, type QfeGroup, readPressureGroups, readQfe } from "./report-pressure.ts";
 import { isStation, isTime } from "./report-split.ts";
 
@@ -30,7 +30,7 @@ export interface ReportGroups {
   a: PressureGroup | null;
   seaLevelDigits: string | null;
   qfe: QfeGroup | null;
-  readonly warnings: AirWarning[];
+  readonly warnings: Warning[];
 }
 
 /** `+ 0` turns the -0 of M00 into 0. */
@@ -118,10 +118,7 @@ function readBodyWord(groups: ReportGroups, word: string, next: string): void {
   else if (isTime(word) && groups.time === null) {
     groups.time = readTime(word);
     if (groups.time === null) {
-      groups.warnings.push({
-        code: "report-time-impossible",
-        text: `The time ${word} of the report cannot be: check its age.`,
-      });
+      groups.warnings.push({ code: "report-time-impossible", given: { time: word } });
     }
   } else if (isStation(word) && groups.station === null && (isTime(next) || next === "NIL")) {
     groups.station = word;
@@ -143,10 +140,7 @@ function keepPressure(groups: ReportGroups, group: PressureGroup): void {
     groups[slot] = group;
     groups.warnings.push(...group.warnings);
   } else if (group.pressure !== null && group.pressure !== before) {
-    groups.warnings.push({
-      code: "pressure-group-twice",
-      text: `The report has more than one ${group.letter} group; the first was used.`,
-    });
+    groups.warnings.push({ code: "pressure-group-twice", given: { letter: group.letter } });
   }
 }
 

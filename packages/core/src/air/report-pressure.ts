@@ -1,13 +1,13 @@
 import { fromHectopascal, fromInchOfMercury, fromMillimetreOfMercury } from "../units/convert.ts";
 import type { Pascal } from "../units/quantity.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayHectopascal } from "./figures.ts";
+import type { Warning } from "../words/warning.ts";
+import { hectopascalSaid } from "./figures.ts";
 
 /** A pressure group as read: `pressure` is null when the report says it is missing or the figure cannot be. */
 export interface PressureGroup {
   readonly letter: "Q" | "A";
   readonly pressure: Pascal | null;
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 const possible = (p: Pascal): boolean => p >= 87_000 && p <= 108_500;
@@ -22,13 +22,15 @@ function readOne(word: string): PressureGroup | null {
   const inches = digits.length === 4 && (digits.startsWith("2") || digits.startsWith("3"));
   const pressure = inches ? fromInchOfMercury(Number(digits) / 100) : fromHectopascal(Number(digits));
   if (!possible(pressure)) {
-    const text = `The pressure group ${word} cannot be right and was left out.`;
-    return { letter, pressure: null, warnings: [{ code: "pressure-group-impossible", text }] };
+    return {
+      letter,
+      pressure: null,
+      warnings: [{ code: "pressure-group-impossible", given: { group: word } }],
+    };
   }
   if (inches === (letter === "A") || word.endsWith("INS")) return { letter, pressure, warnings: [] };
-  const unit = inches ? "hundredths of an inch of mercury" : "hPa";
-  const text = `The pressure group ${word} was read as ${unit}: ${sayHectopascal(pressure)}.`;
-  return { letter, pressure, warnings: [{ code: "pressure-group-unit", text }] };
+  const given = { group: word, inches, hPa: hectopascalSaid(pressure) };
+  return { letter, pressure, warnings: [{ code: "pressure-group-unit", given }] };
 }
 
 /**
@@ -49,7 +51,7 @@ export interface QfeGroup {
   readonly pressure: Pascal | null;
   /** True when only whole mmHg were given, which is coarser. */
   readonly coarse: boolean;
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 /**
@@ -70,12 +72,12 @@ export function readQfe(figures: string): QfeGroup | null {
     match[2] === undefined ? null : { pressure: fromHectopascal(Number(match[2])), coarse: false };
   const best = [second, first].find((figure) => figure !== null && usable(figure));
   if (best === undefined || best === null) {
-    const text = `The station pressure QFE${figures} cannot be right and was left out.`;
-    return { pressure: null, coarse: false, warnings: [{ code: "station-pressure-impossible", text }] };
+    const given = { group: `QFE${figures}` };
+    return { pressure: null, coarse: false, warnings: [{ code: "station-pressure-impossible", given }] };
   }
   const differ = second !== null && Math.abs(first.pressure - second.pressure) > QFE_SLACK;
-  const text = `The two figures of QFE${figures} do not agree; ${sayHectopascal(best.pressure)} was used: check the report.`;
-  return { ...best, warnings: differ ? [{ code: "station-pressures-disagree", text }] : [] };
+  const given = { group: `QFE${figures}`, hPa: hectopascalSaid(best.pressure) };
+  return { ...best, warnings: differ ? [{ code: "station-pressures-disagree", given }] : [] };
 }
 
 /**

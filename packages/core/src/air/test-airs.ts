@@ -1,3 +1,5 @@
+import { english } from "../words/en.ts";
+import { type Warning, warningText } from "../words/warning.ts";
 import type { AirEstimate } from "./air-estimate.ts";
 import { type AirInput, airFrom } from "./air-from.ts";
 import type { TypedHumidity } from "./typed-humidity.ts";
@@ -20,7 +22,11 @@ export const refused = (input: Partial<AirInput>) => {
   return air;
 };
 export const codes = (air: AirEstimate) => air.warnings.map((w) => w.code);
-export const text = (air: AirEstimate, code: string) => air.warnings.find((w) => w.code === code)?.text ?? "";
+/** The first warning of this code in English; empty where there is none. */
+export function text({ warnings }: { readonly warnings: readonly Warning[] }, code: string): string {
+  const found = warnings.find((w) => w.code === code);
+  return found === undefined ? "" : warningText(found, english);
+}
 export const doubt = (air: AirEstimate, cause: string) =>
   air.doubts.find((d) => d.cause === cause)?.relativeSd;
 export const station = (value: number, unit?: TypedPressure["unit"]): TypedPressure =>

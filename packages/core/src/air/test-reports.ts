@@ -14,8 +14,6 @@ export const reason = (text: string): string => {
   return report.ok ? "taken" : report.reason;
 };
 export const codes = (report: WeatherReport) => report.warnings.map((w) => w.code);
-export const text = (report: WeatherReport, code: string) =>
-  report.warnings.find((w) => w.code === code)?.text ?? "";
 export const celsius = (report: WeatherReport) =>
   [report.temperature, report.dewPoint].map((t) => (t === null ? null : Number(toCelsius(t).toFixed(6))));
 export const hpa = (p: Pascal | null) => (p === null ? null : Number(toHectopascal(p).toFixed(2)));

@@ -1,8 +1,8 @@
 import { fromCelsius, fromFahrenheit, fromKelvin, toCelsius } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Kelvin, Pascal } from "../units/quantity.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayCelsius } from "./figures.ts";
+import type { Warning } from "../words/warning.ts";
+import { celsiusSaid, sayCelsius } from "./figures.ts";
 import { driestWetBulb, type Humidity, UNKNOWN_HUMIDITY } from "./humidity.ts";
 import { readSd } from "./typed-sd.ts";
 import type { TemperatureUnit } from "./typed-temperature.ts";
@@ -20,7 +20,7 @@ export type TypedHumidity =
 
 export interface ReadHumidity {
   readonly humidity: Humidity;
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 export type HumidityRefusal =
@@ -51,7 +51,7 @@ export function readHumidity(
   temperatureUnit: TemperatureUnit,
 ): Read {
   if (typed.kind === "unknown") {
-    return accept({ humidity: UNKNOWN_HUMIDITY, warnings: [humidityAssumed()] });
+    return accept({ humidity: UNKNOWN_HUMIDITY, warnings: [{ code: "humidity-assumed" }] });
   }
   const sd = readSd(typed.sd, "humidity", 100);
   if (!sd.ok) return sd;
@@ -75,11 +75,6 @@ export function readHumidity(
     : checkWetBulb(reading, temperature, pressure, inKelvin ?? WET_BULB_SD);
 }
 
-export const humidityAssumed = (): AirWarning => ({
-  code: "humidity-assumed",
-  text: "No humidity given: 50 % was assumed and the band widened. It matters on hot days; a dew point or a relative humidity narrows it.",
-});
-
 function readRelative(percent: number, sdPercent: number | null): Read {
   if (!Number.isFinite(percent)) {
     return refuse(
@@ -101,29 +96,25 @@ function readRelative(percent: number, sdPercent: number | null): Read {
   }
   const isFraction = percent > 0 && percent < 1;
   const sd = sdPercent === null ? RELATIVE_SD : isFraction && sdPercent < 1 ? sdPercent : sdPercent / 100;
-  const read = (fraction: number, warnings: readonly AirWarning[]): Read =>
+  const read = (fraction: number, warnings: readonly Warning[]): Read =>
     accept({ humidity: { kind: "relative", fraction, sd }, warnings });
   if (isFraction) {
-    const text = `A relative humidity of ${percent} was read as a fraction: ${Number((percent * 100).toFixed(1))} %.`;
-    return read(percent, [{ code: "humidity-fraction", text }]);
+    const given = { typed: percent, percent: Number((percent * 100).toFixed(1)) };
+    return read(percent, [{ code: "humidity-fraction", given }]);
   }
   if (percent > 100) {
-    const text = `A relative humidity of ${percent} % was taken as saturated air, 100 %.`;
-    return read(1, [{ code: "humidity-clamped", text }]);
+    return read(1, [{ code: "humidity-clamped", given: { of: "relative", percent } }]);
   }
   if (percent < 2) {
-    const text = `A relative humidity of ${percent} % is hardly ever met outdoors: check that the sensor works.`;
-    return read(percent / 100, [{ code: "unusual-humidity", text }]);
+    return read(percent / 100, [{ code: "unusual-humidity", given: { percent } }]);
   }
   return read(percent / 100, []);
 }
 
-function clampedToSaturation(what: string, reading: Kelvin, temperature: Kelvin): AirWarning {
-  return {
-    code: "humidity-clamped",
-    text: `The ${what} ${sayCelsius(reading)} lies a little above the temperature ${sayCelsius(temperature)}, as rounding can do: the air was taken as saturated.`,
-  };
-}
+const clamped = (of: "dew-point" | "wet-bulb" | "dry wet-bulb", reading: Kelvin, limit: Kelvin): Warning => ({
+  code: "humidity-clamped",
+  given: { of, celsius: celsiusSaid(reading), limitCelsius: celsiusSaid(limit) },
+});
 
 /** A dew point up to 1 K above the temperature is taken as saturation and says so; higher is refused. */
 export function checkDewPoint(dewPoint: Kelvin, temperature: Kelvin, sd: number): Read {
@@ -140,7 +131,7 @@ export function checkDewPoint(dewPoint: Kelvin, temperature: Kelvin, sd: number)
     );
   }
   if (dewPoint > temperature) {
-    const warnings = [clampedToSaturation("dew point", dewPoint, temperature)];
+    const warnings = [clamped("dew-point", dewPoint, temperature)];
     return accept({ humidity: { kind: "dew-point", temperature, sd }, warnings });
   }
   return accept({ humidity: { kind: "dew-point", temperature: dewPoint, sd }, warnings: [] });
@@ -160,20 +151,10 @@ function checkWetBulb(wetBulb: Kelvin, temperature: Kelvin, pressure: Pascal, sd
       `A wet bulb cannot fall below ${sayCelsius(driest)} at ${sayCelsius(temperature)}: ${sayCelsius(wetBulb)} may be a dew point, give it as one.`,
     );
   }
-  const warnings: AirWarning[] = [];
-  if (wetBulb > temperature) warnings.push(clampedToSaturation("wet bulb", wetBulb, temperature));
-  if (wetBulb < driest) {
-    warnings.push({
-      code: "humidity-clamped",
-      text: `A wet bulb of ${sayCelsius(wetBulb)} is a little below what dry air gives (${sayCelsius(driest)}): the air was taken as dry.`,
-    });
-  }
-  if (toCelsius(wetBulb) < 0) {
-    warnings.push({
-      code: "wet-bulb-freezing",
-      text: "Below freezing a wet bulb reads differently with ice on the wick; the effect on the jets is too small to see.",
-    });
-  }
+  const warnings: Warning[] = [];
+  if (wetBulb > temperature) warnings.push(clamped("wet-bulb", wetBulb, temperature));
+  if (wetBulb < driest) warnings.push(clamped("dry wet-bulb", wetBulb, driest));
+  if (toCelsius(wetBulb) < 0) warnings.push({ code: "wet-bulb-freezing" });
   const reading = Math.min(Math.max(wetBulb, driest), temperature) as Kelvin;
   return accept({ humidity: { kind: "wet-bulb", temperature: reading, sd }, warnings });
 }

@@ -1,8 +1,8 @@
 import { fromHectopascal, fromInchOfMercury, fromMillimetreOfMercury, fromPascal } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Metre, Pascal } from "../units/quantity.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayHectopascal } from "./figures.ts";
+import type { Warning } from "../words/warning.ts";
+import { hectopascalSaid, sayHectopascal } from "./figures.ts";
 import { altimeterSetting } from "./pressure-reduction.ts";
 import { readSd } from "./typed-sd.ts";
 
@@ -22,7 +22,7 @@ export interface ReadPressure {
   readonly pressure: Pascal;
   /** One standard deviation in Pa, null when none was given. */
   readonly sd: number | null;
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 export type PressureRefusal =
@@ -31,7 +31,8 @@ export type PressureRefusal =
   | "pressure-out-of-range"
   | "sd-not-usable";
 
-type Candidate = { readonly unit: PressureUnit; readonly pressure: Pascal; readonly name: string };
+type PressureUnitRead = Exclude<PressureUnit, "mbar"> | "hundredths of inHg";
+type Candidate = { readonly unit: PressureUnit; readonly pressure: Pascal; readonly name: PressureUnitRead };
 
 const toPressure: Record<PressureUnit, (x: number) => Pascal> = {
   hPa: fromHectopascal,
@@ -99,13 +100,13 @@ export function readPressure(
       `${value} is no ${kind === "station" ? "pressure to ride in" : "sea-level pressure"} in hPa, kPa, mmHg or inHg: check the figure and give its unit.`,
     );
   }
-  const warnings: AirWarning[] =
+  const warnings: Warning[] =
     only.name === "hPa" && possible.length === 1
       ? []
       : [
           {
             code: "pressure-unit-guessed",
-            text: `No unit with the pressure ${value}: read as ${only.name}, ${sayHectopascal(only.pressure)}.`,
+            given: { typed: value, unit: only.name, hPa: hectopascalSaid(only.pressure) },
           },
         ];
   return finish(typed, only.pressure, only.pressure / value, warnings);
@@ -139,7 +140,7 @@ function finish(
   typed: TypedPressure,
   pressure: Pascal,
   pascalPerUnit: number,
-  warnings: readonly AirWarning[],
+  warnings: readonly Warning[],
 ): Outcome<ReadPressure, PressureRefusal> {
   const sd = readSd(typed.sd, "pressure", Number((10_000 / pascalPerUnit).toPrecision(3)));
   if (!sd.ok) return sd;

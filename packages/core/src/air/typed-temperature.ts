@@ -1,8 +1,8 @@
 import { fromCelsius, fromFahrenheit, fromKelvin, toCelsius, toFahrenheit } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Kelvin } from "../units/quantity.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayCelsius } from "./figures.ts";
+import type { Warning } from "../words/warning.ts";
+import { celsiusSaid, sayCelsius } from "./figures.ts";
 import { readSd } from "./typed-sd.ts";
 
 export type TemperatureUnit = "C" | "F" | "K";
@@ -21,7 +21,7 @@ export interface ReadTemperature {
   readonly unit: TemperatureUnit;
   /** One standard deviation in K, null when none was given. */
   readonly sd: number | null;
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 export type TemperatureRefusal =
@@ -65,7 +65,7 @@ export function readTemperature(typed: TypedTemperature): Outcome<ReadTemperatur
       `${value} could be °F (${sayCelsius(fromFahrenheit(value))}) or a very hot day in °C: say which unit it is.`,
     );
   }
-  const warnings: AirWarning[] = [];
+  const warnings: Warning[] = [];
   const takenAsFahrenheit = typed.unit === undefined && value > HIGHEST_CELSIUS && value <= 140;
   const unit = typed.unit ?? (takenAsFahrenheit ? "F" : "C");
   const temperature = fromUnit[unit](value);
@@ -76,14 +76,11 @@ export function readTemperature(typed: TypedTemperature): Outcome<ReadTemperatur
   if (takenAsFahrenheit) {
     warnings.push({
       code: "read-as-fahrenheit",
-      text: `${value} cannot be an air temperature in °C, so it was read as °F: ${sayCelsius(temperature)}.`,
+      given: { typed: value, celsius: celsiusSaid(temperature) },
     });
   }
   if (celsius < USUAL_LOW || celsius > USUAL_HIGH) {
-    warnings.push({
-      code: "unusual-temperature",
-      text: `${sayCelsius(temperature)} is rarely met: check the reading, the shade and the unit.`,
-    });
+    warnings.push({ code: "unusual-temperature", given: { celsius: celsiusSaid(temperature) } });
   }
   return accept({ temperature, unit, sd: sd.value === null ? null : sd.value * degree[unit], warnings });
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { around, codes, hpa, taken, text } from "./test-reports.ts";
+import { text } from "./test-airs.ts";
+import { around, codes, hpa, taken } from "./test-reports.ts";
 
 describe("pressure groups", () => {
   test.each([

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { toCelsius } from "../units/convert.ts";
-import { around, celsius, codes, hpa, reason, taken, text } from "./test-reports.ts";
+import { text } from "./test-airs.ts";
+import { around, celsius, codes, hpa, reason, taken } from "./test-reports.ts";
 import { readWeatherReport } from "./weather-report.ts";
 
 describe("report text", () => {

@@ -1,8 +1,8 @@
 import { fromCelsius } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Kelvin, Pascal } from "../units/quantity.ts";
-import type { AirWarning } from "./air-state.ts";
-import { sayHectopascal } from "./figures.ts";
+import type { Warning } from "../words/warning.ts";
+import { hectopascalSaid } from "./figures.ts";
 import { type Candidate, type ChoiceRefusal, chooseReport } from "./report-choice.ts";
 import { type ReportTime, readGroups, type TemperatureGroup } from "./report-groups.ts";
 import { readSeaLevelRemark } from "./report-pressure.ts";
@@ -36,7 +36,7 @@ export interface WeatherReport {
   readonly stationPressureCoarse: boolean;
   /** The report used, in upper case, without the others pasted with it. */
   readonly text: string;
-  readonly warnings: readonly AirWarning[];
+  readonly warnings: readonly Warning[];
 }
 
 export type ReportRefusal = "empty" | "too-long" | ChoiceRefusal;
@@ -67,7 +67,7 @@ const TENTHS_SLACK = 1;
 function finest(
   whole: TemperatureGroup | null,
   tenths: TemperatureGroup | null,
-  warnings: AirWarning[],
+  warnings: Warning[],
 ): { readonly temperature: number | null; readonly dewPoint: number | null; readonly inTenths: boolean } {
   const coarse = {
     temperature: whole?.temperature ?? null,
@@ -78,7 +78,7 @@ function finest(
   if (coarse.temperature !== null && Math.abs(tenths.temperature - coarse.temperature) > TENTHS_SLACK) {
     warnings.push({
       code: "tenths-disagree",
-      text: `The remarks give ${tenths.temperature} °C, the report ${coarse.temperature} °C: the report's was used. Check it.`,
+      given: { remarks: tenths.temperature, report: coarse.temperature },
     });
     return coarse;
   }
@@ -96,18 +96,18 @@ const A_BELOW_Q = 50;
 function chooseAltimeter(
   q: Pascal | null,
   a: Pascal | null,
-  warnings: AirWarning[],
+  warnings: Warning[],
 ): { readonly altimeter: Pascal | null; readonly altimeterFrom: "Q" | "A" | null } {
   if (a === null) return { altimeter: q, altimeterFrom: q === null ? null : "Q" };
   if (q === null || (a - q <= A_ABOVE_Q && q - a <= A_BELOW_Q)) return { altimeter: a, altimeterFrom: "A" };
   warnings.push({
     code: "altimeters-disagree",
-    text: `The Q group (${sayHectopascal(q)}) and the A group (${sayHectopascal(a)}) do not agree; Q was used: check the report.`,
+    given: { q: hectopascalSaid(q), a: hectopascalSaid(a) },
   });
   return { altimeter: q, altimeterFrom: "Q" };
 }
 
-function assemble({ groups, text }: Candidate, before: readonly AirWarning[]): WeatherReport {
+function assemble({ groups, text }: Candidate, before: readonly Warning[]): WeatherReport {
   const warnings = [...before, ...groups.warnings];
   const { temperature, dewPoint, inTenths } = finest(groups.whole, groups.tenths, warnings);
   const qGroup = groups.q?.pressure ?? null;
@@ -115,24 +115,12 @@ function assemble({ groups, text }: Candidate, before: readonly AirWarning[]): W
   const { altimeter, altimeterFrom } = chooseAltimeter(qGroup, aGroup, warnings);
   const stationPressure = groups.qfe?.pressure ?? null;
   if (temperature === null) {
-    warnings.push({
-      code: "temperature-missing",
-      text: "The report gives no temperature: measure it on the spot.",
-    });
+    warnings.push({ code: "temperature-missing" });
   } else if (dewPoint === null) {
-    warnings.push({
-      code: "dew-point-missing",
-      text: "The report gives no dew point: the temperature is kept; without a humidity 50 % is assumed.",
-    });
+    warnings.push({ code: "dew-point-missing" });
   }
   if (altimeter === null && stationPressure === null) {
-    warnings.push({
-      code: "pressure-missing",
-      text:
-        groups.seaLevelDigits === null
-          ? "The report gives no pressure: a barometer on the spot or the height alone must do."
-          : "The report's only pressure is the sea-level remark (SLP), which is no altimeter setting and was not used.",
-    });
+    warnings.push({ code: "pressure-missing", given: { seaLevelRemark: groups.seaLevelDigits !== null } });
   }
   return {
     kind: groups.kind,

@@ -1,6 +1,7 @@
 import { toCubicCentimetre, toMillimetre } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { CubicMetre, Metre } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import type { BikeToStart } from "./bike.ts";
 import { believableBores, believableDisplacement, usualBore, usualDisplacement } from "./usual-bore.ts";
 
@@ -12,7 +13,7 @@ export interface SizedBike extends BikeToStart {
   readonly bore: Metre;
   /** One standard deviation of the log of the bore: 0 where it is known. */
   readonly boreSd: number;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Warning[];
 }
 
 /** Bores on engines of one size and use differ by this much, as a log. Estimate. */
@@ -21,8 +22,10 @@ const USUAL_BORE_SD = 0.12;
 /** Outside these, as a part of the usual one, a believable bore is still asked about. */
 const COMMON = [0.72, 1.35] as const;
 
-const millimetres = (x: Metre): string => `${Math.round(toMillimetre(x) * 10) / 10} mm`;
-const centimetres = (x: CubicMetre): string => `${Math.round(toCubicCentimetre(x))} cm³`;
+const inMillimetres = (x: Metre): number => Math.round(toMillimetre(x) * 10) / 10;
+const inCentimetres = (x: CubicMetre): number => Math.round(toCubicCentimetre(x));
+const millimetres = (x: Metre): string => `${inMillimetres(x)} mm`;
+const centimetres = (x: CubicMetre): string => `${inCentimetres(x)} cm³`;
 
 /** Fills in a size that nobody knows, and refuses sizes that cannot be or do not go together. */
 export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
@@ -48,7 +51,7 @@ export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
       bore: bore!,
       displacement: usualDisplacement(bore!, use),
       boreSd: 0,
-      warnings: ["The displacement is not known, so the main jet goes by the bore alone."],
+      warnings: [{ code: "displacement-unknown" }],
     });
   }
   const usual = usualBore(displacement, use);
@@ -59,7 +62,7 @@ export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
       bore: usual,
       boreSd: USUAL_BORE_SD,
       warnings: [
-        `The bore is not known; ${millimetres(usual)} stands in as usual for ${centimetres(displacement)}. Measure it first: every mm is worth two main jet sizes.`,
+        { code: "bore-unknown", given: { usualMm: inMillimetres(usual), cc: inCentimetres(displacement) } },
       ],
     });
   }
@@ -80,7 +83,15 @@ export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
     warnings: common
       ? []
       : [
-          `A ${millimetres(bore)} bore is ${ratio < 1 ? "small" : "large"} for ${centimetres(displacement)}; about ${millimetres(usual)} is usual. Check that it was measured, not guessed.`,
+          {
+            code: "bore-unusual",
+            given: {
+              mm: inMillimetres(bore),
+              small: ratio < 1,
+              cc: inCentimetres(displacement),
+              usualMm: inMillimetres(usual),
+            },
+          },
         ],
   });
 }

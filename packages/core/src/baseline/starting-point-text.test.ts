@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { HERE } from "../metering/test-situations.ts";
 import type { CubicMetre, Metre } from "../units/quantity.ts";
+import { english } from "../words/en.ts";
 import type { BikeToStart } from "./bike.ts";
 import { STANDARD_AIR, standardFuel } from "./known-good.ts";
 import { startingPoint } from "./starting-point.ts";
@@ -29,7 +30,7 @@ const textOf = (change: Partial<BikeToStart>, broken = false): string => {
     : [];
   const point = startingPoint({ ...BIKE, ...change }, goods, { air: STANDARD_AIR, fuel: standardFuel(2) });
   if (!point.ok) throw new Error(point.detail);
-  return startingPointText(point.value);
+  return startingPointText(point.value, english);
 };
 
 describe("the text for the caller", () => {

@@ -1,5 +1,7 @@
 import { SCREW_RULE } from "../parts/screw.ts";
 import { toCelsius, toCubicCentimetre, toHectopascal, toMillimetre } from "../units/convert.ts";
+import type { CoreWords } from "../words/core-words.ts";
+import { warningText } from "../words/warning.ts";
 import type { StartingFigure } from "./starting-figure.ts";
 import type { StartingPoint } from "./starting-point.ts";
 
@@ -43,7 +45,7 @@ function screwSweep(kind: "air" | "fuel" | null): string {
 }
 
 /** A starting point as a block of text to send to whoever asked for it. */
-export function startingPointText(point: StartingPoint): string {
+export function startingPointText(point: StartingPoint, words: CoreWords): string {
   const { bike, place, figures } = point;
   const engine = [
     bike.displacement === null ? null : `${Math.round(toCubicCentimetre(bike.displacement))} cm³`,
@@ -54,8 +56,8 @@ export function startingPointText(point: StartingPoint): string {
   const air = `${Math.round(toCelsius(place.air.temperature))} °C, ${Math.round(toHectopascal(place.air.pressure))} hPa at the place`;
   const rests = new Map<string, string[]>();
   for (const figure of figures) {
-    const words = figure.restsOn.join("; ");
-    rests.set(words, [...(rests.get(words) ?? []), nameOf(figure).toLowerCase()]);
+    const basis = figure.restsOn.join("; ");
+    rests.set(basis, [...(rests.get(basis) ?? []), nameOf(figure).toLowerCase()]);
   }
   return [
     `Starting point: ${engine.join(", ")}`,
@@ -67,10 +69,13 @@ export function startingPointText(point: StartingPoint): string {
     `  Needle: ${point.needle}`,
     "",
     "This is a starting point, not a setting. Nine of ten such bikes end up in the ranges on the right.",
-    ...section("To know first", point.warnings),
+    ...section(
+      "To know first",
+      point.warnings.map((warning) => warningText(warning, words)),
+    ),
     ...section(
       "What it rests on",
-      [...rests].map(([words, names]) => `${capital(names.join(", "))}: ${words}.`),
+      [...rests].map(([basis, names]) => `${capital(names.join(", "))}: ${basis}.`),
     ),
     ...section("Not used", point.leftOut),
     ...section("First ride", firstRideCautions(point)),

@@ -269,7 +269,7 @@ describe("the shop's bikes", () => {
     expect(figure(start, "main").restsOn[0]).toBe(
       "mostly three bikes of this shop set up between 200 and 300 cm³, brought to standard air",
     );
-    expect(start.warnings.join()).toContain("on jets by Ours, Theirs");
+    expect(start.warnings).toContainEqual({ code: "shop-makers", given: { makers: ["Ours", "Theirs"] } });
   });
 
   test("an unknown jet is passed over; an impossible setup is left out and said", () => {
@@ -356,20 +356,26 @@ describe("what it refuses and asks", () => {
       fuel: { ...STANDARD.fuel, stoichiometricRatio: 6.5 },
     });
     expect(figure(start, "main")).toBeUndefined();
-    expect(start.warnings.join()).toContain("No main jet answers");
+    expect(start.warnings).toContainEqual({ code: "no-jet-answers", given: { part: "main" } });
   });
   test("without the bore a usual one stands in, with a wider spread and a word about it", () => {
     const start = point(bike({ bore: null }));
     expect(start.bore * 1000).toBeCloseTo(34.5, 0);
-    expect(start.warnings[0]).toContain("The bore is not known");
+    expect(start.warnings[0]!.code).toBe("bore-unknown");
     expect(spread(figure(start, "main"))).toBeGreaterThan(1.5 * spread(main(bike())));
   });
   test("without the displacement the main jet goes by the bore; a bore off the usual is asked about", () => {
     const start = point(bike({ displacement: null }));
     expect(figure(start, "main").middle).toBeCloseTo(4.65 * 36, 1);
-    expect(start.warnings[0]).toContain("displacement is not known");
-    expect(point(bike({ bore: mm(24) })).warnings[0]).toContain("24 mm bore is small for 250 cm³");
-    expect(point(bike({ displacement: cc(80) })).warnings[0]).toContain("36 mm bore is large for 80 cm³");
+    expect(start.warnings).toEqual([{ code: "displacement-unknown" }]);
+    expect(point(bike({ bore: mm(24) })).warnings[0]).toMatchObject({
+      code: "bore-unusual",
+      given: { mm: 24, small: true, cc: 250 },
+    });
+    expect(point(bike({ displacement: cc(80) })).warnings[0]).toMatchObject({
+      code: "bore-unusual",
+      given: { mm: 36, small: false, cc: 80 },
+    });
   });
   test("a four-stroke gets no cutaway unless the shop has a two-stroke's reason for one", () => {
     const four = point(bike({ strokes: 4, screwKind: "fuel" }), [], at(0, 4));

@@ -7,6 +7,7 @@ import { JET_NUMBERINGS, type JetNumbering } from "../parts/jet.ts";
 import { known, UNKNOWN } from "../parts/known.ts";
 import { accept, type Outcome } from "../units/outcome.ts";
 import type { Metre } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import type { BikeToStart } from "./bike.ts";
 import { type BikeRefusal, type SizedBike, sizedBike } from "./bike-check.ts";
 import { type BroughtTo, broughtTo } from "./brought-to.ts";
@@ -32,7 +33,7 @@ export interface StartingPoint {
   /** Which needle, in one sentence. */
   readonly needle: string;
   /** Things about the input or the result to settle first. */
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Warning[];
   /** Known-good setups that could not be used, each with why. */
   readonly leftOut: readonly string[];
 }
@@ -57,7 +58,7 @@ export function startingPoint(
   const { setups, leftOut } = standardSetups(knownGood, target);
   // How far the density formula was proved matters far less than a jet size.
   const doubts = place.air.warnings.filter(({ code }) => code !== "outside-formula-range");
-  const warnings = [...target.warnings, ...doubts.map(({ text }) => text)];
+  const warnings: Warning[] = [...target.warnings, ...doubts];
   const figures: StartingFigure[] = [];
   const makers = new Set<string>();
   let grooves = 0;
@@ -71,7 +72,7 @@ export function startingPoint(
       if (!carried.ok) return carried;
       const jet = carried.value[part];
       if (jet === null) {
-        warnings.push(`No ${part} jet answers for this air and fuel; check both.`);
+        warnings.push({ code: "no-jet-answers", given: { part } });
         continue;
       }
       figures.push(jetFigure(part, numbering, standard, jet));
@@ -80,9 +81,7 @@ export function startingPoint(
     }
   }
   if (makers.size > 0) {
-    warnings.push(
-      `The shop's numbers are on jets by ${[...makers].sort().join(", ")}; another maker's equal number can differ by 5 %.`,
-    );
+    warnings.push({ code: "shop-makers", given: { makers: [...makers].sort() } });
   }
   figures.push(clipFigure(target, setups, grooves), screwFigure(target, setups));
   const cutaway = cutawayFigure(target, setups);

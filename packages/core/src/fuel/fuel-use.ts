@@ -1,6 +1,7 @@
 import { fromCelsius, toCelsius } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Kelvin, KgPerCubicMetre } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import { type Blend, blendByVolume } from "./blend.ts";
 import { densityAt, EXPANSION_RANGE } from "./expansion.ts";
 import type { FuelState } from "./fuel-state.ts";
@@ -97,28 +98,22 @@ export function fuelState(use: FuelUse): Outcome<FuelState, FuelRefusal> {
   });
 }
 
-/** What to know about a fuel that can be reckoned with but should be looked at twice. Empty: nothing. */
-export function fuelWarnings(use: FuelUse): readonly string[] {
+/** What to know about a fuel that can be reckoned with but should be looked at twice; nothing of one `fuelState` refuses. */
+export function fuelWarnings(use: FuelUse): readonly Warning[] {
   const blend = fuelBlend(use);
-  if (!blend.ok) return [blend.detail];
-  const warnings: string[] = [];
+  if (!blend.ok) return [];
+  const warnings: Warning[] = [];
   if (blend.value.density < EXPANSION_RANGE.from || blend.value.density > EXPANSION_RANGE.to) {
-    warnings.push(
-      `${Math.round(blend.value.density)} kg/m³ at 15 °C is outside the table for petrol (653 to 770): its density when warm or cold is a guess.`,
-    );
+    warnings.push({ code: "fuel-density", given: { kgPerM3: Math.round(blend.value.density) } });
   }
   if (use.petrolDensity !== undefined && (use.petrolDensity < 720 || use.petrolDensity > 775)) {
-    warnings.push(
-      "Pump petrol in Europe weighs 720 to 775 kg/m³ at 15 °C: is this petrol, and was it weighed cold?",
-    );
+    warnings.push({ code: "petrol-density" });
   }
   if (use.oilPerFuel > 0 && use.oilPerFuel < 1 / 101) {
-    warnings.push(
-      "Less oil than 100:1 is below what two-stroke oils are sold for: check the ratio before riding.",
-    );
+    warnings.push({ code: "little-oil" });
   }
   if (use.oilPerFuel > 1 / 14) {
-    warnings.push("More oil than 15:1 is rare: check the ratio.");
+    warnings.push({ code: "much-oil" });
   }
   return warnings;
 }

@@ -2,6 +2,7 @@ import { arctangent } from "../numerics/elementary.ts";
 import { fromMillimetre, toMillimetre } from "../units/convert.ts";
 import { accept, type Outcome, type Refusal, refuse } from "../units/outcome.ts";
 import type { Metre, Radian } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import { brokenLineAt } from "./broken-line.ts";
 import { type BrokenLineDoubt, brokenLineDoubt } from "./broken-line-doubt.ts";
 import type { NeedleProfile } from "./needle.ts";
@@ -26,7 +27,7 @@ export interface MeasuredNeedle {
   /** Stretch that was measured; outside it the shape is only carried on. */
   readonly measured: { readonly from: Metre; readonly to: Metre };
   /** What to know or to measure next. Empty: nothing. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Warning[];
 }
 
 export type NeedleRefusal =
@@ -207,40 +208,38 @@ function remarksOn(
   doubt: BrokenLineDoubt,
   from: number,
   to: number,
-): string[] {
-  const remarks = left.map(({ reading, expected }) => {
-    const at = mm(reading.belowTopGroove, 1);
+): Warning[] {
+  const remarks = left.map(({ reading, expected }): Warning => {
     const atEnd = toMillimetre(reading.belowTopGroove) >= to || toMillimetre(reading.belowTopGroove) <= from;
-    return `${mm(reading.diameter, 3)} mm at ${at} mm was left out: the other readings say ${mm(expected, 3)} mm there. Measure it again${atEnd ? ", and twice more beside it: another taper may begin there" : ""}.`;
+    return {
+      code: "needle-reading-left-out",
+      given: {
+        mm: toMillimetre(reading.diameter),
+        atMm: toMillimetre(reading.belowTopGroove),
+        expectedMm: toMillimetre(expected),
+        atEnd,
+      },
+    };
   });
-  if (doubt.scatter > ROUGH) {
-    remarks.push(
-      "The readings scatter more than the micrometer should: the needle may be bent or worn. Turn it a quarter and measure again.",
-    );
-  }
-  if (breaks.length === 0) {
-    remarks.push(
-      `No taper was found down to ${to.toFixed(1)} mm below the top groove. Measure on towards the tip.`,
-    );
-  }
+  if (doubt.scatter > ROUGH) remarks.push({ code: "needle-scatter" });
+  if (breaks.length === 0) remarks.push({ code: "needle-no-taper", given: { toMm: to } });
   for (const [k, start] of breaks.entries()) {
     if (doubt.breaks[k]! > 1) {
-      remarks.push(
-        `Where taper ${k + 1} starts (${start.toFixed(1)} mm) is only known within ${doubt.breaks[k]!.toFixed(1)} mm. Measure two more on either side of it.`,
-      );
+      remarks.push({
+        code: "needle-taper-start",
+        given: { taper: k + 1, startMm: start, withinMm: doubt.breaks[k]! },
+      });
     }
   }
   return remarks;
 }
 
 /** Three readings are the least a taper is believed on; one with two would have been drawn into its neighbours. */
-function thinlyRead(points: ChosenLine["points"], breaks: readonly number[]): string[] {
-  return breaks.flatMap((start, k) => {
+function thinlyRead(points: ChosenLine["points"], breaks: readonly number[]): Warning[] {
+  return breaks.flatMap((start, k): Warning[] => {
     const end = breaks[k + 1] ?? Infinity;
     if (points.filter((point) => point.x >= start && point.x <= end).length > 3) return [];
-    return [
-      `Taper ${k + 1} (from ${start.toFixed(1)} mm) rests on three readings, so it may be further off than stated. Measure every 2 mm along it.`,
-    ];
+    return [{ code: "needle-taper-thin", given: { taper: k + 1, startMm: start } }];
   });
 }
 

@@ -3,7 +3,9 @@ import { fromDegree, fromMillimetre as mm } from "../units/convert.ts";
 import { known, UNKNOWN } from "./known.ts";
 import type { Needle } from "./needle.ts";
 import type { Setup } from "./setup.ts";
-import { partText, setupText } from "./setup-text.ts";
+import { partText, SETUP_ORDER } from "./setup-text.ts";
+
+const setupText = (setup: Setup) => SETUP_ORDER.map((part) => partText(setup, part));
 
 const needle: Needle = {
   marks: "N3",

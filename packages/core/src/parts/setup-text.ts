@@ -55,10 +55,6 @@ export const SETUP_ORDER: readonly SetupPart[] = [
   "mainAirJet",
 ];
 
-/** A whole setup, one line a part, from closed to full throttle. */
-export const setupText = (setup: Setup): readonly string[] =>
-  SETUP_ORDER.map((part) => partText(setup, part));
-
 /** A needle jet by its bore: "needle jet 2.70 mm". */
 export const needleJetText = (bore: Metre): string => `needle jet ${toMillimetre(bore).toFixed(2)} mm`;
 

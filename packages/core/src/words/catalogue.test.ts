@@ -11,6 +11,8 @@ import { english } from "./en.ts";
 import { spanish } from "./es.ts";
 import { signWords } from "./sign-words.ts";
 import { spokenSamples, textsOf } from "./test-catalogue.ts";
+import { WARNINGS } from "./test-warnings.ts";
+import { warningText } from "./warning.ts";
 
 const LANGUAGES: readonly CoreWords[] = [english, german, spanish];
 
@@ -109,6 +111,36 @@ describe.each(LANGUAGES.map((words) => [words.language, words] as const))("the w
   });
 });
 
+/** The figures and names a message gives, as they may be found in its sentence. */
+const namedIn = (given: unknown, words: CoreWords): readonly string[] =>
+  typeof given === "number"
+    ? [words.figure(Math.abs(given))]
+    : typeof given === "string"
+      ? [given]
+      : typeof given === "object" && given !== null
+        ? Object.values(given).flatMap((each) => namedIn(each, words))
+        : [];
+/** Words of the programs and not of a person: they are said in another way. */
+const CODES = ["relative", "dew-point", "wet-bulb", "carried dew-point", "dry wet-bulb", "zorn"];
+const UNITS = ["hundredths of inHg", "main", "pilot"];
+
+describe.each(LANGUAGES.map((words) => [words.language, words] as const))("warnings in %s", (_, words) => {
+  test("say every figure and name given, each way differently", () => {
+    const said = WARNINGS.map((warning) => warningText(warning, words));
+    expect(new Set(said).size).toBe(WARNINGS.length);
+    for (const [i, warning] of WARNINGS.entries()) {
+      const given = "given" in warning ? namedIn(warning.given, words) : [];
+      for (const each of given.filter((one) => ![...CODES, ...UNITS].includes(one)))
+        expect(said[i], warning.code).toContain(each);
+      expect(said[i]).not.toMatch(/undefined|NaN|null|\[object| {2}/);
+    }
+    const named = Object.entries(words.warnings).flatMap(([code, one]) =>
+      typeof one === "string" ? [] : [code],
+    );
+    expect([...new Set(WARNINGS.map(({ code }) => code))].sort()).toEqual(named.sort());
+  });
+});
+
 /** English words that no other language here has. */
 const ENGLISH = /\b(the|and|with|of|is|throttle|jet|screw|needle|revs|idle|plug|pipe|fuel|when|after)\b/i;
 
@@ -122,12 +154,14 @@ describe.each(
       if (/[a-z]{4}/.test(text) && text !== "Multimeter") expect(text, path).not.toBe(inEnglish.get(path));
     }
     for (const { said } of spokenSamples(words)) expect(said).not.toMatch(ENGLISH);
+    for (const warning of WARNINGS) expect(warningText(warning, words)).not.toMatch(ENGLISH);
   });
 
   test("write a broken figure with a comma", () => {
     expect(words.parts.value({ part: "slide", cutawayMm: 3.5 })).toContain("3,5");
     expect(words.parts.value({ part: "clip", groove: 2.5 })).toContain("2,5");
     for (const [path, text] of textsOf(words)) expect(text, path).not.toMatch(/\d\.\d/);
+    for (const warning of WARNINGS) expect(warningText(warning, words)).not.toMatch(/\d\.\d/);
   });
 });
 

@@ -17,6 +17,7 @@ import type { wideOpen } from "./en/signs/wide-open.ts";
 import type { steps } from "./en/steps.ts";
 import type { stretches } from "./en/stretches.ts";
 import type { tests } from "./en/tests.ts";
+import type { warnings } from "./en/warnings.ts";
 import type { CheckWords, FaultWords, SignWords, TestWords } from "./entry.ts";
 import type { Figure } from "./figures.ts";
 
@@ -82,4 +83,5 @@ export interface CoreWords {
   readonly stretches: typeof stretches;
   readonly reasons: typeof reasons;
   readonly steps: typeof steps;
+  readonly warnings: typeof warnings;
 }

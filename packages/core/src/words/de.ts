@@ -18,6 +18,7 @@ import { wideOpen } from "./de/signs/wide-open.ts";
 import { steps } from "./de/steps.ts";
 import { stretches } from "./de/stretches.ts";
 import { tests } from "./de/tests.ts";
+import { warnings } from "./de/warnings.ts";
 import { withComma } from "./figures.ts";
 
 /** Everything the core says, in German. Not yet checked by a native speaker who works on engines. */
@@ -45,4 +46,5 @@ export const german: CoreWords = {
   stretches,
   reasons,
   steps,
+  warnings,
 };

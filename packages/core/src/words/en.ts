@@ -18,6 +18,7 @@ import { wideOpen } from "./en/signs/wide-open.ts";
 import { steps } from "./en/steps.ts";
 import { stretches } from "./en/stretches.ts";
 import { tests } from "./en/tests.ts";
+import { warnings } from "./en/warnings.ts";
 import { withPoint } from "./figures.ts";
 
 /** Everything the core says, in English: the measure of the other languages. */
@@ -45,4 +46,5 @@ export const english: CoreWords = {
   stretches,
   reasons,
   steps,
+  warnings,
 };

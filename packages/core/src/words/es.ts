@@ -18,6 +18,7 @@ import { wideOpen } from "./es/signs/wide-open.ts";
 import { steps } from "./es/steps.ts";
 import { stretches } from "./es/stretches.ts";
 import { tests } from "./es/tests.ts";
+import { warnings } from "./es/warnings.ts";
 import { withComma } from "./figures.ts";
 
 /** Everything the core says, in Spanish. Not yet checked by a native speaker who works on engines. */
@@ -45,4 +46,5 @@ export const spanish: CoreWords = {
   stretches,
   reasons,
   steps,
+  warnings,
 };

@@ -108,7 +108,7 @@ describe("[R25] every ride stands in its own setup, air and fuel", () => {
     const got = caseOf(full, ["air-measured", { temperatureC: 10, dewPointC: 25, heightM: 500 }], ride);
     expect(got.warnings.find(({ code }) => code === "air-unusable")).toMatchObject({
       record: "r1",
-      text: expect.stringContaining("dew point"),
+      given: { why: { detail: expect.stringContaining("dew point") } },
     });
     expect(got.rides[0]!.situation.air.temperature).toBeCloseTo(288.15 - 3.25, 9);
   });

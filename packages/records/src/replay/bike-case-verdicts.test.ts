@@ -45,7 +45,9 @@ describe("[R27] better, same or worse than what", () => {
     expect(codes(alone)).toContain("nothing-to-compare");
     const wrong = caseOf(full, clip(3), clip(2), felt("r99"));
     expect(wrong.rides[0]!.against).toBeNull();
-    expect(wrong.warnings.find(({ code }) => code === "unknown-comparison")!.text).toContain("r99");
+    expect(wrong.warnings).toContainEqual(
+      expect.objectContaining({ code: "unknown-comparison", given: { record: "r99" } }),
+    );
   });
 });
 

@@ -73,12 +73,7 @@ export function bikeCase(
   const nowAir = options.now?.air ?? situations.air(story.now, story.now.air?.at ?? Infinity);
   const nowFuel = options.now?.fuel ?? situations.fuel(story.now);
   const now = situations.of(situations.setup(story.now.setup), nowAir, nowFuel);
-  if (Object.keys(story.now.setup.parts).length === 0) {
-    warnings.add(
-      "nothing-fitted",
-      "No part is noted as fitted: look what is in it and add a setup-fitted record with asFound true.",
-    );
-  }
+  if (Object.keys(story.now.setup.parts).length === 0) warnings.add({ code: "nothing-fitted" });
   const rides = caseRides(story, situations, warnings);
   const tests = caseTests(story, situations);
   const measurements = caseMeasurements(story, situations);

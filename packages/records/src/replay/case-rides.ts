@@ -39,22 +39,14 @@ function comparedWith(
     if (before !== null) return before;
     const previous = story.setups[story.setups.indexOf(moment.setup) - 1];
     if (previous?.record != null) return notRidden(previous);
-    warnings.add(
-      "nothing-to-compare",
-      "The ride is compared with the setup before, but no earlier setup is in the log: that part is left out.",
-      entry.id,
-    );
+    warnings.add({ code: "nothing-to-compare" }, entry.id);
     return null;
   }
   const placed = [...story.rides, ...story.tests].find((one) => one.entry.id === named);
   if (placed !== undefined) return situations.at(placed.moment, placed.entry.at);
   const setup = story.setups.find((one) => one.record === named);
   if (setup !== undefined) return ridden((ride) => ride.moment.setup === setup) ?? notRidden(setup);
-  warnings.add(
-    "unknown-comparison",
-    `The ride is compared with record "${named}", which is no setup, ride or test of this bike: that part is left out.`,
-    entry.id,
-  );
+  warnings.add({ code: "unknown-comparison", given: { record: named } }, entry.id);
   return null;
 }
 

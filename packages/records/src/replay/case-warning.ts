@@ -1,17 +1,15 @@
-import type { AirWarning } from "@jetwright/core";
+import type { Warning } from "@jetwright/core";
 
-/** Something assumed or doubtful in a case: a fixed word, a sentence with what to do, and the record it is about. */
-export interface CaseWarning extends AirWarning {
-  readonly record: string | null;
-}
+/** Something assumed or doubtful in a case, and the record it is about. */
+export type CaseWarning = Warning & { readonly record: string | null };
 
 /** Warnings by what they say, so that each is said once however many rides it touches. */
 export class CaseWarnings {
   readonly #said = new Map<string, CaseWarning>();
 
-  add(code: string, text: string, record: string | null = null): void {
-    const key = `${code} ${text}`;
-    if (!this.#said.has(key)) this.#said.set(key, { code, text, record });
+  add(warning: Warning, record: string | null = null): void {
+    const key = JSON.stringify(warning);
+    if (!this.#said.has(key)) this.#said.set(key, { ...warning, record });
   }
 
   get all(): readonly CaseWarning[] {

@@ -111,42 +111,25 @@ export function siAir(
   placeHeightM: number | undefined,
   warnings: CaseWarnings,
 ): AirState {
-  const place = placeHeightM === undefined ? "at sea level" : `at ${placeHeightM} m`;
+  const placeM = placeHeightM ?? null;
   if (entry === null) {
-    warnings.add(
-      "air-assumed",
-      `No air is noted: standard air ${place} was taken, with a wide band. Add an air-measured record with temperature and height or pressure.`,
-    );
+    warnings.add({ code: "air-assumed", given: { placeM } });
     return usualAir(placeHeightM);
   }
   const air = airOf(entry.body, entry.at, placeHeightM);
   if (!air.ok) {
-    warnings.add("air-unusable", `${air.detail} Until then standard air ${place} is taken.`, entry.id);
+    warnings.add({ code: "air-unusable", given: { why: air, placeM } }, entry.id);
     return usualAir(placeHeightM);
   }
   if (entry.body.temperatureC === undefined && entry.body.report === undefined) {
-    warnings.add(
-      "temperature-assumed",
-      "No temperature is noted with the air: the standard one was taken.",
-      entry.id,
-    );
+    warnings.add({ code: "temperature-assumed" }, entry.id);
   }
   const told =
     entry.body.heightM ?? entry.body.stationPressureHpa ?? placeHeightM ?? entry.body.stationHeightM;
-  if (told === undefined) {
-    warnings.add(
-      "height-assumed",
-      "No height is noted with the air: sea level was taken, with a wide band.",
-      entry.id,
-    );
-  }
-  for (const { code, text } of air.value.warnings) warnings.add(code, text, entry.id);
+  if (told === undefined) warnings.add({ code: "height-assumed" }, entry.id);
+  for (const warning of air.value.warnings) warnings.add(warning, entry.id);
   const sd = stalenessSd(Math.abs(at - entry.at));
   if (sd === 0) return air.value;
-  warnings.add(
-    "air-old",
-    "The air was noted more than half a day from the ride: it was used with a wider band. Note the air on the day.",
-    entry.id,
-  );
+  warnings.add({ code: "air-old" }, entry.id);
   return widened(air.value, sd);
 }

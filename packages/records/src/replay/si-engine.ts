@@ -37,10 +37,7 @@ export function siBody(description: Description, engine: DescribedEngine, warnin
   if (told.bore === undefined) {
     const usual = usualBoreMm(engine);
     bore = { shape: "round", diameter: fromMillimetre(usual) };
-    warnings.add(
-      "bore-assumed",
-      `The carburetor's bore is not told: ${usual} mm was taken as usual for such an engine. Measure it at the engine side.`,
-    );
+    warnings.add({ code: "bore-assumed", given: { mm: usual } });
   } else bore = siBore(told.bore);
   const screw = told.screw ?? "unknown";
   const nozzle = told.nozzle ?? "unknown";

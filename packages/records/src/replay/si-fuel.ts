@@ -33,9 +33,9 @@ export function siFuel(entry: Fuel | null, strokes: 2 | 4, warnings: CaseWarning
     oilPerFuel: usualOil,
     temperature: fromCelsius(USUAL_CELSIUS),
   };
-  const usualWords = strokes === 2 ? `pump petrol with oil ${USUAL_RATIO}:1` : "pump petrol";
+  const ratio = strokes === 2 ? USUAL_RATIO : null;
   if (entry === null) {
-    warnings.add("fuel-assumed", `No fuel is noted: ${usualWords} was taken. Add a fuel-used record.`);
+    warnings.add({ code: "fuel-assumed", given: { ratio } });
     return stateOf(usual);
   }
   const { body } = entry;
@@ -44,7 +44,7 @@ export function siFuel(entry: Fuel | null, strokes: 2 | 4, warnings: CaseWarning
     throw new RangeError(`Oil of ${entry.id} passed the reader and cannot be read`);
   }
   if (oil === null && strokes === 2) {
-    warnings.add("oil-assumed", `The oil in the fuel is not told: ${USUAL_RATIO}:1 was taken.`, entry.id);
+    warnings.add({ code: "oil-assumed", given: { ratio: USUAL_RATIO } }, entry.id);
   }
   // A petrol of which only the alkylate share is told has no ethanol in it: that is what alkylate is sold for.
   const unstated = body.alkylatePercent === undefined || body.alkylatePercent === 0 ? USUAL_ETHANOL : 0;
@@ -59,9 +59,9 @@ export function siFuel(entry: Fuel | null, strokes: 2 | 4, warnings: CaseWarning
   };
   const state = fuelState(use);
   if (!state.ok) {
-    warnings.add("fuel-unusable", `${state.detail} Until then ${usualWords} is taken.`, entry.id);
+    warnings.add({ code: "fuel-unusable", given: { why: state, ratio } }, entry.id);
     return stateOf(usual);
   }
-  for (const text of fuelWarnings(use)) warnings.add("fuel", text, entry.id);
+  for (const warning of fuelWarnings(use)) warnings.add(warning, entry.id);
   return state.value;
 }

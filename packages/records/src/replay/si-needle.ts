@@ -62,18 +62,18 @@ export function siNeedle(
   const grooves = told.grooves ?? measurement?.body.grooves;
   const pitch = told.groovePitchMm ?? measurement?.body.groovePitchMm;
   if (grooves === undefined || pitch === undefined) {
-    warnings.add(
-      "needle-grooves-assumed",
-      `Grooves of the needle "${told.marks}" are not all told: ${USUAL_GROOVES} grooves, ${USUAL_PITCH_MM} mm apart, were taken where missing. Count and measure them.`,
-    );
+    warnings.add({
+      code: "needle-grooves-assumed",
+      given: { marks: told.marks, grooves: USUAL_GROOVES, pitchMm: USUAL_PITCH_MM },
+    });
   }
   let profile = toldProfile(told);
   if (measurement !== null) {
     const shape = measuredShape(measurement.body);
     if (shape.ok) {
       profile = shape.value.profile;
-      for (const remark of shape.value.remarks) warnings.add("needle-measured", remark, measurement.id);
-    } else warnings.add("needle-measurement-unusable", shape.detail, measurement.id);
+      for (const remark of shape.value.remarks) warnings.add(remark, measurement.id);
+    } else warnings.add({ code: "needle-measurement-unusable", given: { why: shape } }, measurement.id);
   }
   return {
     marks: told.marks,

@@ -24,10 +24,7 @@ interface ToldJet {
 export function siJet(told: ToldJet, usual: JetNumbering | undefined, warnings: CaseWarnings): Jet {
   const numbering = told.numbering ?? usual;
   if (numbering === undefined) {
-    warnings.add(
-      "numbering-assumed",
-      'What the jet numbers mean is not told: they were taken as bores in 1/100 mm. Add "jetNumbering" to the carburetor ("bore" or "flow").',
-    );
+    warnings.add({ code: "numbering-assumed" });
   }
   return { number: told.number, numbering: numbering ?? "bore", maker: told.maker ?? "" };
 }
@@ -60,18 +57,15 @@ export function siSetup(parts: FittedParts, context: SetupContext, warnings: Cas
   const needle = siKnown(parts.needle, (one) => siNeedle(one, context.bike, context.measured, warnings));
   const clip = siKnown(parts.clip, (one) => one.groove);
   if (needle.part !== null && clip.part !== null && clip.part > needle.part.grooves + 0.5) {
-    warnings.add(
-      "clip-beyond-grooves",
-      `The clip is said to be in groove ${clip.part}, but the needle "${needle.part.marks}" has ${needle.part.grooves}. Count from the blunt end.`,
-    );
+    warnings.add({
+      code: "clip-beyond-grooves",
+      given: { groove: clip.part, marks: needle.part.marks, grooves: needle.part.grooves },
+    });
   }
   const screwKind = description.carburetor?.screw;
   const sideKnown = screwKind === "air" || screwKind === "fuel";
   if (!sideKnown && parts.screw !== undefined && parts.screw !== "unknown") {
-    warnings.add(
-      "screw-side-unknown",
-      'It is not told on which side the screw sits, so its turns cannot be used. Add "screw" to the carburetor: "air" (filter side) or "fuel" (engine side).',
-    );
+    warnings.add({ code: "screw-side-unknown" });
   }
   return {
     body,

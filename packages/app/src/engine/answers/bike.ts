@@ -1,5 +1,5 @@
-import type { Situation } from "@jetwright/core";
-import { bikeCase, type CaseWarning, type Description } from "@jetwright/records";
+import { type Situation, warningText } from "@jetwright/core";
+import { bikeCase, type Description } from "@jetwright/records";
 import type { ShopInWords } from "../state.ts";
 
 export interface BikeView {
@@ -10,13 +10,14 @@ export interface BikeView {
   readonly now: Situation | null;
   /** The setup before the last change, to take it back. */
   readonly before: Situation | null;
-  readonly warnings: readonly CaseWarning[];
+  /** What was assumed, or should be settled. */
+  readonly warnings: readonly { readonly code: string; readonly text: string }[];
   readonly rides: number;
   readonly oneChangeAtATime: boolean;
 }
 
 /** One bike as it stands; null when no record is about it. */
-export function bikeView({ shop }: ShopInWords, { bike }: { readonly bike: string }): BikeView | null {
+export function bikeView({ shop, words }: ShopInWords, { bike }: { readonly bike: string }): BikeView | null {
   const story = shop.bikes.get(bike);
   if (story === undefined) return null;
   const made = bikeCase(shop, bike);
@@ -30,7 +31,9 @@ export function bikeView({ shop }: ShopInWords, { bike }: { readonly bike: strin
     description: story.description,
     now: made.ok ? made.value.now : null,
     before: before?.situation ?? null,
-    warnings: made.ok ? made.value.warnings : [],
+    warnings: made.ok
+      ? made.value.warnings.map((warning) => ({ code: warning.code, text: warningText(warning, words) }))
+      : [],
     rides: ridden.length,
     oneChangeAtATime: made.ok ? made.value.oneChangeAtATime : false,
   };

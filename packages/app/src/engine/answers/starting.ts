@@ -13,6 +13,7 @@ import {
   startingPoint,
   startingPointText,
   type Use,
+  warningText,
 } from "@jetwright/core";
 import { knownGoodSetups } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
@@ -42,7 +43,7 @@ export interface StartingView {
 }
 
 /** A starting setup for a bike never seen, from theory and this shop's known-good setups. */
-export function starting({ shop }: EngineState, caller: CallersBike): Outcome<StartingView> {
+export function starting({ shop, words }: EngineState, caller: CallersBike): Outcome<StartingView> {
   const air = airFrom({
     temperature: { value: caller.temperatureC, unit: "C" },
     pressure: { kind: "none" },
@@ -73,10 +74,10 @@ export function starting({ shop }: EngineState, caller: CallersBike): Outcome<St
   return accept({
     figures,
     needle,
-    warnings,
+    warnings: warnings.map((warning) => warningText(warning, words)),
     leftOut,
     cautions: firstRideCautions(point.value),
     shopSetups: good.length,
-    text: startingPointText(point.value),
+    text: startingPointText(point.value, words),
   });
 }

@@ -1,6 +1,7 @@
 import {
   type AirState,
   accept,
+  type CoreWords,
   compare,
   densityAltitude,
   type Outcome,
@@ -11,6 +12,7 @@ import {
   STANDARD_AIR,
   toCelsius,
   toHectopascal,
+  warningText,
 } from "@jetwright/core";
 import { airOf, type BodyOf, readLogText } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
@@ -72,13 +74,13 @@ const TRAPS: readonly string[] = [
 
 /** What air a record would tell of, before it is kept, and what it does to the fitted setup. */
 export function airPreview(
-  { shop }: EngineState,
+  { shop, words }: EngineState,
   { bike, body, at }: { readonly bike: string; readonly body: AirBody; readonly at: number },
 ): AirPreview {
   const place = shop.bikes.get(bike)?.description?.place?.heightM;
   const air = keepable(body) ?? airOf(body, at, place);
   return {
-    air: air.ok ? accept(figuresOf(air.value)) : air,
+    air: air.ok ? accept(figuresOf(air.value, words)) : air,
     effect: air.ok ? effectOf(shop, bike, air.value) : null,
     report: body.report === undefined ? null : reportRead(body.report, at),
     mend: mendOf(body, at, place),
@@ -125,7 +127,7 @@ function mendOf(body: AirBody, at: number, place: number | undefined): AirPrevie
   return asStation ? "sea level" : "station";
 }
 
-const figuresOf = (air: AirState): AirFigures => ({
+const figuresOf = (air: AirState, words: CoreWords): AirFigures => ({
   celsius: toCelsius(air.temperature),
   hectopascal: toHectopascal(air.pressure),
   humidityPercent: 100 * relativeHumidity(air),
@@ -134,5 +136,9 @@ const figuresOf = (air: AirState): AirFigures => ({
   likeHeightM: densityAltitude(air.density),
   warnings: air.warnings
     .filter(({ code }) => !QUIET.includes(code))
-    .map(({ code, text }) => ({ code, text, mild: MILD.includes(code) })),
+    .map((warning) => ({
+      code: warning.code,
+      text: warningText(warning, words),
+      mild: MILD.includes(warning.code),
+    })),
 });

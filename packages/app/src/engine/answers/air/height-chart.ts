@@ -1,5 +1,4 @@
 import { accept, altitudeChart, fromCelsius, fromMetre, type Outcome } from "@jetwright/core";
-import type { CaseWarning } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
 import { type JetSource, sizesFor } from "./mains-at-hand.ts";
 import { type RightAir, ranRight } from "./ran-right.ts";
@@ -14,7 +13,6 @@ export interface HeightChart {
   /** The cell nearest to the air counted from. */
   readonly base: { readonly row: number; readonly column: number };
   readonly fitted: { readonly main: number | null; readonly clip: number | null };
-  readonly warnings: readonly CaseWarning[];
 }
 
 /** Main jet and clip by height and temperature, for a setup that is right in the air it is counted from. */
@@ -34,7 +32,7 @@ export function heightChart(
 ): Outcome<HeightChart> {
   const base = ranRight(shop, bike);
   if (!base.ok) return base;
-  const { situation, bikeCase, air, warnings } = base.value;
+  const { situation, bikeCase, air } = base.value;
   const { main, clip } = situation.setup;
   const chart = altitudeChart(
     situation,
@@ -50,7 +48,6 @@ export function heightChart(
     cells: chart.value.cells.map((row) => row.map(({ main, clip }) => ({ main, clip }))),
     base: { row: nearest(heights, air.heightM), column: nearest(celsius, air.celsius) },
     fitted: { main: main.part?.number ?? null, clip: clip.part },
-    warnings,
   });
 }
 

@@ -2,7 +2,6 @@ import { accept, type Outcome, pressureAltitude, type Situation, toCelsius } fro
 import {
   type BikeStory,
   bikeCase,
-  type CaseWarning,
   type ReplayedCase,
   type ShopState,
   situationOfRecord,
@@ -21,7 +20,6 @@ export interface RanRight {
   readonly situation: Situation;
   readonly air: RightAir;
   readonly bikeCase: ReplayedCase;
-  readonly warnings: readonly CaseWarning[];
 }
 
 /**
@@ -44,7 +42,6 @@ export function ranRight(shop: ShopState, bike: string): Outcome<RanRight> {
       markedAt: there?.ok ? marked!.entry.at : null,
     },
     bikeCase: made.value,
-    warnings: made.value.warnings,
   });
 }
 

@@ -6,6 +6,7 @@ import {
   type Outcome,
   toDegree,
   toMillimetre,
+  warningText,
 } from "@jetwright/core";
 import type { EngineState } from "../../state.ts";
 
@@ -35,7 +36,7 @@ const MICROMETER_SD = 0.003;
 
 /** The shape found from diameters at distances below the top groove, or what to measure next. */
 export function needleShape(
-  _state: EngineState,
+  { words }: EngineState,
   { points }: { readonly points: readonly NeedlePoint[] },
 ): Outcome<NeedleShape> {
   const found = needleFromMeasurements(
@@ -68,7 +69,7 @@ export function needleShape(
       )!,
       expectedMm: toMillimetre(expected),
     })),
-    remarks,
+    remarks: remarks.map((remark) => warningText(remark, words)),
     line: bends.map((below) => ({
       belowTopGrooveMm: below,
       diameterMm: toMillimetre(needleDiameter(profile, fromMillimetre(below))),
