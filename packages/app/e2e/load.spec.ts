@@ -1,6 +1,7 @@
 import { openShop } from "./example-shop.ts";
 import { leastOf } from "./least-of.ts";
 import { type Browser, expect, type Page, test } from "./quiet-test.ts";
+import { longestTask } from "./task-times.ts";
 
 // Opened on a slow network and a slow processor, and kept smooth with a long log. The figures are printed; the limits
 // stand where a machine shared with other work still holds them.
@@ -9,8 +10,8 @@ import { type Browser, expect, type Page, test } from "./quiet-test.ts";
 const SLOW = { bytesPerSecond: 200_000, latency: 150, cpu: 4 };
 /** The aim is 1500 ms, which it meets with other work beside it; the limit is for a machine that has a great deal. */
 const FIRST_SCREEN_LIMIT_MS = 3000;
-/** The aim is 100 ms; work of others on the machine alone has been seen to stretch a task to 135 ms. */
-const LONG_TASK_MS = 250;
+/** Processor time of the page's own. The aim is 100 ms on a phone, which is some six times slower. */
+const LONG_TASK_MS = 50;
 const RECORDS = 1000;
 
 /** Notes in the page's own time when its first screen is drawn: the two ways to begin, or the bikes. */
@@ -76,30 +77,17 @@ test(`advice with ${RECORDS} records in the log leaves the page free`, async ({ 
     }));
     if (!(await jetwright.keep(...rides)).ok) throw new Error("not kept");
   }, RECORDS);
-  const longest = await leastOf(LONG_TASK_MS, () => longestTask(page));
-  expect(longest).toBeLessThanOrEqual(LONG_TASK_MS);
-});
-
-/** The longest task of the page from the list of bikes to the advice, by a worker that has only just started. */
-async function longestTask(page: Page): Promise<number> {
-  await page.goto("/#/");
   await page.reload();
-  await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
-  await page.evaluate(() => {
-    const tasks: number[] = [];
-    Object.assign(window, { tasks });
-    new PerformanceObserver((list) => {
-      for (const { duration } of list.getEntries()) tasks.push(duration);
-    }).observe({ type: "longtask" });
-  });
+  const bike = page.getByRole("link", { name: /Bramble 250/ });
+  await expect(bike).toBeVisible();
+  const ended = await longestTask(page);
   const asked = Date.now();
-  await page.getByRole("link", { name: /Bramble 250/ }).click();
+  await bike.click();
   await expect(page.getByRole("link", { name: "Show me how" })).toBeVisible();
   const took = Date.now() - asked;
-  const tasks = await page.evaluate(() => (window as unknown as { tasks: number[] }).tasks);
-  const longest = Math.round(Math.max(0, ...tasks));
+  const longest = await ended();
   console.log(
-    `measured: longest task of the page ${longest} ms; advice with ${RECORDS} records in ${took} ms`,
+    `measured: longest task of the page ${longest.toFixed(1)} ms of its own; advice with ${RECORDS} records in ${took} ms`,
   );
-  return longest;
-}
+  expect(longest).toBeLessThan(LONG_TASK_MS);
+});
