@@ -29,5 +29,6 @@ export const ALL_SCREENS = [
   "/bike/bramble/fitted/main-jet",
   "/bike/bramble/best",
   "/bike/bramble/listen",
+  "/bike/bramble/sweep",
   "/shop",
 ] as const;

@@ -27,6 +27,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/bike/:bike/history", later(() => import("./history/history.tsx").then((m) => m.HistoryScreen))],
   ["/bike/:bike/ask", later(() => import("./ask/ask.tsx").then((m) => m.AskScreen))],
   ["/bike/:bike/listen", later(() => import("./listen/listen.tsx").then((m) => m.Listen))],
+  ["/bike/:bike/sweep", later(() => import("./listen/sweep.tsx").then((m) => m.Sweep))],
   ["/start", later(() => import("./start/start.tsx").then((m) => m.StartScreen))],
   ["/shop/:code?", later(() => import("./shop/shop-screen.tsx").then((m) => m.ShopScreen))],
   ["/backup", later(() => import("./backup/backup.tsx").then((m) => m.BackupScreen))],

@@ -19,6 +19,7 @@ import { settings } from "./de/settings.ts";
 import { sheet } from "./de/sheet.ts";
 import { start } from "./de/start.ts";
 import { step } from "./de/step.ts";
+import { sweep } from "./de/sweep.ts";
 import type { Words } from "./en.ts";
 /** Every text of the app in German. Not yet checked by a native speaker who works on engines. */
 export const de: Words = {
@@ -42,6 +43,7 @@ export const de: Words = {
   history,
   listen,
   start,
+  sweep,
   backup,
   take,
   update,

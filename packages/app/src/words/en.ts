@@ -11,6 +11,7 @@ import { newBike } from "./en/new-bike.ts";
 import { report } from "./en/report.ts";
 import { sheet } from "./en/sheet.ts";
 import { start } from "./en/start.ts";
+import { sweep } from "./en/sweep.ts";
 import { atOnce } from "./en-at-once.ts";
 import type { Told } from "./told.ts";
 
@@ -30,6 +31,7 @@ export const en = {
   history,
   listen,
   start,
+  sweep,
 };
 
 export type Words = Told<typeof en>;

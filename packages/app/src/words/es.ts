@@ -20,6 +20,7 @@ import { settings } from "./es/settings.ts";
 import { sheet } from "./es/sheet.ts";
 import { start } from "./es/start.ts";
 import { step } from "./es/step.ts";
+import { sweep } from "./es/sweep.ts";
 /** Every text of the app in Spanish. Not yet checked by a native speaker who works on engines. */
 export const es: Words = {
   change,
@@ -42,6 +43,7 @@ export const es: Words = {
   history,
   listen,
   start,
+  sweep,
   backup,
   take,
   update,

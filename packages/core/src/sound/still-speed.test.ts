@@ -30,6 +30,16 @@ describe("a speed that holds still", () => {
     expect(fed((t) => (Math.floor(t * 60) % 2 === 0 ? 0 : 1700), 8)).toBeNull();
   });
 
+  test("the last second is there at once, moving or not", () => {
+    const meter = stillMeter();
+    expect(meter.recent()).toBeNull();
+    for (let i = 0; i <= 3 * 60; i++) meter.take(i / 60, 1500 + 200 * (i / 60));
+    // The middle of the second before the third.
+    expect(Math.abs(meter.recent()! - 2000)).toBeLessThan(10);
+    for (let i = 3 * 60; i < 5 * 60; i++) meter.take(i / 60, 0);
+    expect(meter.recent()).toBeNull();
+  });
+
   test("single wild frames do not move it", () => {
     const reading = fed((t) => (Math.floor(t * 60) % 7 === 0 ? 3400 : 1700), 8)!;
     expect(reading.rpm).toBeCloseTo(1700, 6);

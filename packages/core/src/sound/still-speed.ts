@@ -17,6 +17,8 @@ export interface StillMeter {
   readonly take: (seconds: number, rpm: number) => void;
   /** The speed that has held until now, or null when it still moves or is not heard. */
   readonly reading: () => StillSpeed | null;
+  /** The speed of the last second, smoothed; null when it was hardly heard. */
+  readonly recent: () => number | null;
   /** Forgets what was before: the screw was turned. */
   readonly forget: () => void;
 }
@@ -61,6 +63,10 @@ export function stillMeter(): StillMeter {
       if (rpm > 0) logs.push(log(rpm));
     },
     reading: () => held(pieces),
+    recent() {
+      const heard = pieces.slice(-2).filter((piece) => piece !== null);
+      return heard.length === 0 ? null : exp(average(heard));
+    },
     forget() {
       pieces = [];
       logs = [];

@@ -52,6 +52,7 @@ export const ANSWERS = {
   readPiece: later(() => import("./copy/read-piece.ts").then((m) => m.readPiece)),
   sheet: later(() => import("./sheet/sheet.ts").then((m) => m.sheetOf)),
   soundEngine: later(() => import("./listen/sound-engine.ts").then((m) => m.soundEngine)),
+  screwSweep: later(() => import("./listen/screw-sweep.ts").then((m) => m.screwSweep)),
   starting: later(() => import("./starting.ts").then((m) => m.starting)),
   trend: later(() => import("./trend.ts").then((m) => m.trendOf)),
   takeBack: later(() => import("./take-back.ts").then((m) => m.takeBack)),

@@ -4,6 +4,7 @@ import {
   openingName,
   refuse,
   signById,
+  sweepOutcome,
   TESTS,
   type Test,
   testById,
@@ -104,7 +105,7 @@ function advisedOpening(state: EngineState, bike: string, test: string): string 
 
 /** The outcome a best idle stands for, by the turns that the test's own words name. */
 function outcomeOf(test: Test, turns: number): string {
-  const id = turns < 1 ? "nearly-closed" : turns <= 2.5 ? "middle" : "far-out";
+  const id = sweepOutcome(turns);
   if (!test.outcomes.some((outcome) => outcome.id === id))
     throw new RangeError(`Test "${test.id}" has no outcome "${id}"`);
   return id;

@@ -1,6 +1,6 @@
 import type { Heard } from "@jetwright/core";
-import { useEffect, useRef, useState } from "preact/hooks";
-import { useLocation } from "wouter-preact";
+import { useRef, useState } from "preact/hooks";
+import { Link, useLocation } from "wouter-preact";
 import { useFigure } from "../../preferences/use-figure.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
@@ -10,9 +10,8 @@ import "../../styles/listen.css";
 import { bikeAddress } from "../bike/bike-bar.tsx";
 import { figuresOf } from "./figures-of.ts";
 import { HeardList } from "./heard-list.tsx";
-import { type Microphone, type MicrophoneTrouble, openMicrophone } from "./microphone.ts";
-import type { FromListener, ToListener } from "./sound-messages.ts";
 import { SoundPicture } from "./sound-picture.tsx";
+import { useListener } from "./use-listener.ts";
 import { waveBytes } from "./wave-bytes.ts";
 
 interface Taken {
@@ -24,46 +23,33 @@ interface Taken {
 /** Engine speed and what it did, from the phone's microphone or from a file. */
 export function Listen({ params }: { readonly params: { readonly bike: string } }) {
   const { bike } = params;
-  const words = useWords().listen;
+  const allWords = useWords();
+  const words = allWords.listen;
   const figure = useFigure();
   const shop = useShop();
   const [, go] = useLocation();
   const answer = useAnswer("soundEngine", { bike });
-  const [microphone, setMicrophone] = useState<Microphone | null>(null);
-  const [trouble, setTrouble] = useState<MicrophoneTrouble | null>(null);
   const [rpm, setRpm] = useState<number | null>(null);
   const [strip, setStrip] = useState<readonly (number | null)[]>([]);
   const [seconds, setSeconds] = useState(0);
   const [taken, setTaken] = useState<Taken | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
-  const worker = useRef<Worker | null>(null);
   const file = useRef<File | null>(null);
   const back = { to: bikeAddress(bike), words: words.back };
 
-  const tell = (message: ToListener, transfer: Transferable[] = []) =>
-    worker.current?.postMessage(message, transfer);
-  useEffect(() => {
-    const own = new Worker(new URL("./listener.worker.ts", import.meta.url), { type: "module" });
-    worker.current = own;
-    own.onmessage = ({ data }: MessageEvent<FromListener>) => {
-      if (data.say === "speed") {
-        setRpm(data.rpm);
-        setSeconds(data.seconds);
-        setStrip((old) => [...old.slice(-119), data.rpm]);
-        return;
-      }
-      if (data.say === "not-wave") {
-        void decode();
-        return;
-      }
+  const { microphone, trouble, open, close, tell } = useListener((said) => {
+    if (said.say === "speed") {
+      setRpm(said.rpm);
+      setSeconds(said.seconds);
+      setStrip((old) => [...old.slice(-119), said.rpm]);
+    } else if (said.say === "not-wave") void decode();
+    else {
       setBusy(false);
-      if (data.say === "heard") setTaken(data);
-      else setRefused(data.detail);
-    };
-    return () => own.terminate();
-  }, []);
-  useEffect(() => () => microphone?.stop(), [microphone]);
+      if (said.say === "heard") setTaken(said);
+      else setRefused(said.detail);
+    }
+  });
 
   if (answer === null || !answer.ok) {
     return (
@@ -77,20 +63,12 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
   async function start() {
     setTaken(null);
     setRefused(null);
-    setTrouble(null);
     setStrip([]);
-    const opened = await openMicrophone((samples) => tell({ say: "sound", samples }, [samples.buffer]));
-    if (!opened.ok) {
-      setTrouble(opened.trouble);
-      return;
-    }
-    tell({ say: "begin", engine, rate: opened.value.rate });
-    setMicrophone(opened.value);
+    await open((rate) => ({ say: "begin", engine, rate, whole: true }));
   }
 
   function stop() {
-    microphone?.stop();
-    setMicrophone(null);
+    close();
     setBusy(true);
     tell({ say: "end" });
   }
@@ -181,6 +159,11 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
               onChange={(event) => void load(event.currentTarget.files?.[0])}
             />
           </label>
+        )}
+        {microphone === null && (
+          <Link class="button" href={bikeAddress(bike, "sweep")}>
+            {allWords.sweep.open}
+          </Link>
         )}
         {busy && <p role="status">{words.reckoning}</p>}
         {refused !== null && <p role="alert">{refused}</p>}

@@ -1,4 +1,12 @@
-import { type EngineSound, listen, readWave, type SpeedFollower, speedFollower } from "@jetwright/core";
+import {
+  type EngineSound,
+  listen,
+  readWave,
+  type SpeedFollower,
+  type StillMeter,
+  speedFollower,
+  stillMeter,
+} from "@jetwright/core";
 import type { FromListener, ToListener } from "./sound-messages.ts";
 
 // Engine speed is reckoned here, off the page's own thread.
@@ -6,8 +14,16 @@ import type { FromListener, ToListener } from "./sound-messages.ts";
 /** A take is cut off at this many seconds. */
 const MOST_SECONDS = 120;
 
-let live: { follower: SpeedFollower; engine: EngineSound; rate: number; blocks: Float32Array[] } | null =
-  null;
+interface Live {
+  readonly follower: SpeedFollower;
+  readonly meter: StillMeter;
+  readonly engine: EngineSound;
+  readonly rate: number;
+  /** The sound so far; null when it is not wanted as a whole. */
+  readonly blocks: Float32Array[] | null;
+}
+
+let live: Live | null = null;
 
 const say = (message: FromListener): void => self.postMessage(message);
 
@@ -30,24 +46,33 @@ function joined(blocks: readonly Float32Array[]): Float32Array {
 self.onmessage = ({ data }: MessageEvent<ToListener>) => {
   switch (data.say) {
     case "begin": {
-      const { engine, rate } = data;
+      const { engine, rate, whole } = data;
       live = {
         follower: speedFollower(engine, rate, { penalty: null, pictures: false }),
+        meter: stillMeter(),
         engine,
         rate,
-        blocks: [],
+        blocks: whole ? [] : null,
       };
       break;
     }
     case "sound": {
-      if (live === null || live.follower.seconds() > MOST_SECONDS) return;
-      live.blocks.push(data.samples);
-      live.follower.push(data.samples);
-      say({ say: "speed", rpm: live.follower.newest()?.rpm ?? null, seconds: live.follower.seconds() });
+      if (live === null) return;
+      const { follower, meter, blocks } = live;
+      if (blocks !== null && follower.seconds() > MOST_SECONDS) return;
+      blocks?.push(data.samples);
+      follower.push(data.samples);
+      const seconds = follower.seconds();
+      const rpm = follower.newest()?.rpm ?? null;
+      meter.take(seconds, rpm ?? 0);
+      say({ say: "speed", rpm, smooth: meter.recent(), still: meter.reading(), seconds });
       break;
     }
+    case "turned":
+      live?.meter.forget();
+      break;
     case "end": {
-      if (live !== null) conclude(joined(live.blocks), live.rate, live.engine);
+      if (live !== null && live.blocks !== null) conclude(joined(live.blocks), live.rate, live.engine);
       live = null;
       break;
     }

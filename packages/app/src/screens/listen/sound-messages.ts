@@ -1,8 +1,16 @@
-import type { EngineSound, Heard } from "@jetwright/core";
+import type { EngineSound, Heard, StillSpeed } from "@jetwright/core";
 
 /** What the page says to the listening worker. */
 export type ToListener =
-  | { readonly say: "begin"; readonly engine: EngineSound; readonly rate: number }
+  | {
+      readonly say: "begin";
+      readonly engine: EngineSound;
+      readonly rate: number;
+      /** True: the sound is kept to be read as a whole at the end; false: only live speed is wanted, for as long as you like. */
+      readonly whole: boolean;
+    }
+  /** Something was turned: the speed is to settle anew. */
+  | { readonly say: "turned" }
   | { readonly say: "sound"; readonly samples: Float32Array }
   | { readonly say: "end" }
   | { readonly say: "wave"; readonly file: ArrayBuffer; readonly engine: EngineSound }
@@ -15,9 +23,20 @@ export type ToListener =
 
 /** What it says back. */
 export type FromListener =
-  /** Live speed, half a second late; null: no engine heard. */
-  | { readonly say: "speed"; readonly rpm: number | null; readonly seconds: number }
+  | ({ readonly say: "speed" } & LiveSpeed)
   | { readonly say: "heard"; readonly heard: Heard; readonly samples: Float32Array; readonly rate: number }
   | { readonly say: "refused"; readonly detail: string }
   /** The file is no WAV: the browser may be able to decode it. */
   | { readonly say: "not-wave" };
+
+/** Live speed, half a second late. */
+export interface LiveSpeed {
+  /** Null: no engine heard. */
+  readonly rpm: number | null;
+  /** Over the last second. */
+  readonly smooth: number | null;
+  /** The speed that has held still, or null while it moves. */
+  readonly still: StillSpeed | null;
+  /** Seconds listened. */
+  readonly seconds: number;
+}

@@ -141,6 +141,9 @@ function Card({ params }: TestCardProps) {
               onKeep={(turns, outcome) => void keep(outcome, turns)}
               busy={busy}
             />
+            <Link class="button" href={`${bikePage}/sweep`}>
+              {words.byEar}
+            </Link>
             <p class="small quiet">{words.orWithout}</p>
           </>
         )}

@@ -20,6 +20,7 @@ export const cards: Words["cards"] = {
   turns: (text, turns) => `${text} ${turns <= 1 ? "Umdrehung" : "Umdrehungen"} offen`,
   quarterLess: "¼ hinein",
   quarterMore: "¼ heraus",
+  byEar: "Das Telefon hören lassen",
   orWithout: "Ohne Zählen: antippen, wo es am besten war",
   sound: "In Ordnung",
   soundHint: "Nachgesehen, nichts gefunden",

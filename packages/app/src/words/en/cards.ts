@@ -18,6 +18,7 @@ export const cards = {
   turns: (text: string, turns: number) => `${text} ${turns <= 1 ? "turn" : "turns"} out`,
   quarterLess: "¼ turn in",
   quarterMore: "¼ turn out",
+  byEar: "Let the phone find it by ear",
   orWithout: "Without a count, tap where it was best",
   sound: "Sound",
   soundHint: "Looked at, nothing wrong",

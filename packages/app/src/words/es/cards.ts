@@ -20,6 +20,7 @@ export const cards: Words["cards"] = {
   turns: (text, turns) => `${text} ${turns <= 1 ? "vuelta" : "vueltas"} afuera`,
   quarterLess: "¼ adentro",
   quarterMore: "¼ afuera",
+  byEar: "Que lo busque el teléfono de oído",
   orWithout: "Sin contar: toca donde fue mejor",
   sound: "Bien",
   soundHint: "Revisado, nada mal",
