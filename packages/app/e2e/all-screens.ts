@@ -31,4 +31,8 @@ export const ALL_SCREENS = [
   "/bike/bramble/listen",
   "/bike/bramble/sweep",
   "/shop",
+  "/bike/bramble/order",
+  "/orders",
+  "/customers",
+  "/customer/new",
 ] as const;

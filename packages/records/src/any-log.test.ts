@@ -21,6 +21,8 @@ const WORDS: Readonly<Record<string, readonly string[]>> = {
   fault: [...FAULTS],
   record: ["r0", "r1", "r2", "r3", "r9"],
   replaces: ["r0", "r1"],
+  customer: ["c1", "c2"],
+  order: ["r0", "r1", "r2"],
   marks: ["N2K", "n2k", "", "bare 1"],
   report: ["METAR YUDO 020950Z 24004MPS 9999 FEW020 17/16 Q1018", "KABC 121755Z 06/04 A2990"],
   oil: ["40:1", "none", "2 % of fuel"],
@@ -35,6 +37,8 @@ function valuesOf(schema: JsonSchema, name: string): fc.Arbitrary<unknown> {
   if ("const" in schema) return fc.constant(schema.const);
   if (Array.isArray(schema.enum)) return fc.constantFrom(...schema.enum);
   switch (schema.type) {
+    case "null":
+      return fc.constant(null);
     case "boolean":
       return fc.boolean();
     case "string":

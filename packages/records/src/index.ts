@@ -33,10 +33,11 @@ export type { CountedPart, DrawerEntry, Shortage } from "./replay/counted-drawer
 export type { Description } from "./replay/description.ts";
 export type { KnownGood } from "./replay/known-good.ts";
 export { knownGoodSetups } from "./replay/known-good.ts";
+export type { Order } from "./replay/orders.ts";
 export { replay } from "./replay/replay.ts";
 export { reportAgeMinutes } from "./replay/report-age.ts";
 export type { FittedParts, FittedSetup } from "./replay/setup-timeline.ts";
-export type { BikeStory, Moment, Placed, ShopState } from "./replay/shop-state.ts";
+export type { BikeStory, Customer, Moment, Placed, ShopState } from "./replay/shop-state.ts";
 export { airOf } from "./replay/si-air.ts";
 export { shopDrawer } from "./replay/si-drawer.ts";
 export type { SituationRefusal } from "./replay/situation-of-record.ts";

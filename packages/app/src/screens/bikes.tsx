@@ -20,13 +20,13 @@ export function Bikes() {
     <Screen title={words.title} bar={<HomeBar />}>
       {bikes?.length === 0 && <FirstVisit />}
       <ul class="rows">
-        {bikes?.map(({ id, name, strokes, displacementCc, away, state }) => (
+        {bikes?.map(({ id, name, strokes, displacementCc, away, state, customer }) => (
           <li key={id}>
             <Link class="row" href={bikeAddress(id)}>
               <span>
                 <h3>{name}</h3>
                 <span class="quiet small">
-                  {[strokes && words.strokes(strokes), displacementCc && words.cc(displacementCc)]
+                  {[strokes && words.strokes(strokes), displacementCc && words.cc(displacementCc), customer]
                     .filter(Boolean)
                     .join(" · ")}
                 </span>
@@ -41,9 +41,14 @@ export function Bikes() {
       <SyncLine />
       <CopyReminder />
       {bikes !== null && bikes.length > 0 && (
-        <Link class="button" href="/new">
-          {words.another}
-        </Link>
+        <>
+          <Link class="button" href="/orders">
+            {words.orders(bikes.filter(({ ordered }) => ordered).length)}
+          </Link>
+          <Link class="button" href="/new">
+            {words.another}
+          </Link>
+        </>
       )}
     </Screen>
   );

@@ -9,10 +9,21 @@ interface TextFieldProps {
   readonly wrong?: string | null;
   readonly lines?: number;
   readonly placeholder?: string;
+  /** Id of a list of suggestions. */
+  readonly list?: string;
 }
 
 /** Free text, one line or several. */
-export function TextField({ label, value, onInput, hint, wrong, lines = 1, placeholder }: TextFieldProps) {
+export function TextField({
+  label,
+  value,
+  onInput,
+  hint,
+  wrong,
+  lines = 1,
+  placeholder,
+  list,
+}: TextFieldProps) {
   const id = useId();
   const common = {
     id,
@@ -28,7 +39,12 @@ export function TextField({ label, value, onInput, hint, wrong, lines = 1, place
       {lines > 1 ? (
         <textarea {...common} rows={lines} onInput={(event) => onInput(event.currentTarget.value)} />
       ) : (
-        <input {...common} autocomplete="off" onInput={(event) => onInput(event.currentTarget.value)} />
+        <input
+          {...common}
+          list={list}
+          autocomplete="off"
+          onInput={(event) => onInput(event.currentTarget.value)}
+        />
       )}
       {(wrong || hint !== undefined) && (
         <span id={`${id}-hint`} class={wrong ? "wrong" : "hint"}>

@@ -12,6 +12,7 @@ import { history } from "./de/history.ts";
 import { home } from "./de/home.ts";
 import { listen } from "./de/listen.ts";
 import { newBike } from "./de/new-bike.ts";
+import { orders } from "./de/orders.ts";
 import { pictures } from "./de/pictures.ts";
 import { report } from "./de/report.ts";
 import { right } from "./de/right.ts";
@@ -32,6 +33,7 @@ export const de: Words = {
   bike,
   fitted,
   newBike,
+  orders,
   settings,
   step,
   report,

@@ -8,6 +8,7 @@ import { drawer } from "./en/drawer.ts";
 import { history } from "./en/history.ts";
 import { listen } from "./en/listen.ts";
 import { newBike } from "./en/new-bike.ts";
+import { orders } from "./en/orders.ts";
 import { report } from "./en/report.ts";
 import { sheet } from "./en/sheet.ts";
 import { start } from "./en/start.ts";
@@ -25,6 +26,7 @@ export const en = {
   cards,
   best,
   newBike,
+  orders,
   report,
   ask,
   sheet,

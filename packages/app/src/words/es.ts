@@ -13,6 +13,7 @@ import { history } from "./es/history.ts";
 import { home } from "./es/home.ts";
 import { listen } from "./es/listen.ts";
 import { newBike } from "./es/new-bike.ts";
+import { orders } from "./es/orders.ts";
 import { pictures } from "./es/pictures.ts";
 import { report } from "./es/report.ts";
 import { right } from "./es/right.ts";
@@ -32,6 +33,7 @@ export const es: Words = {
   bike,
   fitted,
   newBike,
+  orders,
   settings,
   step,
   report,

@@ -37,6 +37,8 @@ const FIT_TOGETHER = new Set([
   "parts-counted",
   "parts-bought",
   "parts-used",
+  "order-opened",
+  "order-closed",
   "record-struck",
 ]);
 /** Of those, so many are held to look how they fit together. */

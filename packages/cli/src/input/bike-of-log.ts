@@ -22,8 +22,14 @@ export interface BikeOfLog {
   readonly problems: readonly Problem[];
 }
 
-/** Kinds that tell nothing about other bikes but are needed for this one. */
-const OF_THE_SHOP = new Set(["parts-counted", "parts-bought", "parts-used", "needle-measured"]);
+/** Kinds that are needed for this bike also where they name another one: they tell what is in the drawer. */
+const OF_THE_SHOP = new Set([
+  "parts-counted",
+  "parts-bought",
+  "parts-used",
+  "setup-fitted",
+  "needle-measured",
+]);
 
 /**
  * Which records to hold for one bike: its own, the shop's and the drawer's. Without a bike named, all of the
@@ -67,7 +73,13 @@ export async function bikeOfLog(
   if (!bike.ok) return bike;
   const story = state.bikes.get(chosen.value);
   if (story === undefined) throw new RangeError(`Bike ${chosen.value} has a case and no story`);
-  return accept({ story, bike: bike.value, state, log: log.value, problems: problemsOf(log.value, state) });
+  return accept({
+    story,
+    bike: bike.value,
+    state,
+    log: log.value,
+    problems: problemsOf(log.value, state, story),
+  });
 }
 
 function choose(bikes: ReadonlyMap<string, string>, wanted: string | undefined, log: Log): Outcome<string> {
@@ -104,8 +116,12 @@ function listOf(bikes: ReadonlyMap<string, string>): string {
   return names.map(([id, name]) => (name === "" ? id : `${id} (${name})`)).join(", ") + more;
 }
 
-/** Strikes of records that were not held look dangling here and are left to `check`. */
-const problemsOf = (log: Log, state: ShopState): readonly Problem[] => [
-  ...log.problems,
-  ...state.problems.filter(({ path }) => path !== "body.record" && path !== "body.parts"),
-];
+/** How this bike's records fit together; strikes and the drawer need records not held here and are left to `check`. */
+function problemsOf(log: Log, state: ShopState, { entries }: BikeStory): readonly Problem[] {
+  const own = new Set(entries.map(({ id }) => id));
+  const left = new Set(["body.record", "body.parts", "body.drawer.took", "body.order"]);
+  return [
+    ...log.problems,
+    ...state.problems.filter(({ path, record }) => record !== null && own.has(record) && !left.has(path)),
+  ];
+}

@@ -5,6 +5,7 @@ import { airMeasured } from "./air-measured.ts";
 import { bikeDescribed } from "./bike-described.ts";
 import { bikePutAway } from "./bike-put-away.ts";
 import { checkDone } from "./check-done.ts";
+import { customerDescribed } from "./customer-described.ts";
 import { partsBought, partsCounted, partsUsed } from "./drawer-parts.ts";
 import { engineChanged } from "./engine-changed.ts";
 import { fuelUsed } from "./fuel-used.ts";
@@ -19,6 +20,7 @@ import { rideReported } from "./ride-reported.ts";
 import { setupFitted } from "./setup-fitted.ts";
 import { soundHeard } from "./sound-heard.ts";
 import { testDone } from "./test-done.ts";
+import { orderClosed, orderOpened, workNoted } from "./work-orders.ts";
 
 const table = [
   bikeDescribed,
@@ -42,6 +44,10 @@ const table = [
   note,
   photo,
   adviceGiven,
+  customerDescribed,
+  orderOpened,
+  workNoted,
+  orderClosed,
   recordStruck,
 ] as const;
 

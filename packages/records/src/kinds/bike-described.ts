@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { defineKind } from "../kind.ts";
-import { heightM, longText, numbering, shortText } from "./shapes.ts";
+import { heightM, idText, longText, numbering, shortText } from "./shapes.ts";
 
 const sideMm = z.number().check(z.gte(5), z.lte(70));
 
@@ -51,5 +51,8 @@ export const bikeDescribed = defineKind({
     use: z.optional(shortText),
     place: z.optional(z.looseObject({ name: z.optional(shortText), heightM: z.optional(heightM) })),
     notes: z.optional(longText),
+    customer: z
+      .optional(z.nullable(idText))
+      .check(z.describe("Whose bike it is, as customer-described names them; null: nobody's any more")),
   }),
 });

@@ -105,6 +105,10 @@ export class BikeTrack {
       case "parts-counted":
       case "parts-bought":
       case "parts-used":
+      case "customer-described":
+      case "order-opened":
+      case "work-noted":
+      case "order-closed":
       case "note":
       case "photo":
       case "advice-given":

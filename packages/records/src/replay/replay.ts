@@ -3,8 +3,9 @@ import type { DrawerPart } from "../kinds/drawer-parts.ts";
 import type { Problem } from "../problem.ts";
 import { BikeTrack } from "./bike-track.ts";
 import { CountedDrawer, type DrawerEntry, partName, type Shortage } from "./counted-drawer.ts";
+import { ordersOf } from "./orders.ts";
 import { type FittedParts, isUnknown, sameValue } from "./setup-timeline.ts";
-import type { Minutes, ShopState } from "./shop-state.ts";
+import type { Customer, Minutes, ShopState } from "./shop-state.ts";
 import { type MeasuredNeedle, needleKey } from "./si-needle.ts";
 import { withoutStruck } from "./strikes.ts";
 
@@ -18,6 +19,7 @@ export function replay(entries: Iterable<Entry>): ShopState {
   const drawer = new CountedDrawer();
   const needles = new Map<string, MeasuredNeedle>();
   const problems: Problem[] = [];
+  const customers = new Map<string, Customer>();
   let air: UsedEntryOf<"air-measured"> | null = null;
   let fuel: UsedEntryOf<"fuel-used"> | null = null;
   let firstAir: UsedEntryOf<"air-measured"> | null = null;
@@ -35,6 +37,9 @@ export function replay(entries: Iterable<Entry>): ShopState {
         const path = entry.kind === "setup-fitted" ? "body.drawer.took" : "body.parts";
         report(entry, path, shortWords(short), "Count the drawer and write a parts-counted record.");
       }
+    }
+    if (entry.kind === "customer-described") {
+      customers.set(entry.body.customer, { ...customers.get(entry.body.customer), ...entry.body });
     }
     if (entry.kind === "needle-measured") needles.set(needleKey(entry.body.marks, entry.bike), entry);
     if (entry.bike === null) {
@@ -81,15 +86,18 @@ export function replay(entries: Iterable<Entry>): ShopState {
       "It will count when that record arrives; if the id is misspelt, strike this and write it again.";
     report(entry, "body.record", `strikes "${entry.body.record}", which is not in this log`, mend);
   }
+  const { orders, problems: ofOrders } = ordersOf(standing.filter((entry) => entry.reading === "used"));
   return {
     bikes: new Map([...bikes].map(([id, track]) => [id, track.story()])),
     drawer: drawer.parts,
     shortages: drawer.shortages,
+    customers,
+    orders,
     needles,
     minutes,
     oneChangeAtATime,
     struck,
-    problems,
+    problems: [...problems, ...ofOrders],
   };
 }
 

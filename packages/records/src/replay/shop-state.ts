@@ -2,6 +2,7 @@ import type { UsedEntry, UsedEntryOf } from "../entry.ts";
 import type { Problem } from "../problem.ts";
 import type { CountedPart, Shortage } from "./counted-drawer.ts";
 import type { Description } from "./description.ts";
+import type { Order } from "./orders.ts";
 import type { FittedSetup } from "./setup-timeline.ts";
 import type { MeasuredNeedles } from "./si-needle.ts";
 import type { Struck } from "./strikes.ts";
@@ -45,6 +46,8 @@ export interface BikeStory {
   readonly entries: readonly UsedEntry[];
 }
 
+export type Customer = UsedEntryOf<"customer-described">["body"];
+
 export type Minutes = UsedEntryOf<"labour-noted">["body"]["minutes"];
 
 /** All that a log says, after replay. */
@@ -53,6 +56,10 @@ export interface ShopState {
   readonly drawer: readonly CountedPart[];
   /** What was taken out of the drawer that it did not hold, and was not counted since. */
   readonly shortages: readonly Shortage[];
+  /** By their name in the log, each with all its descriptions laid over one another. */
+  readonly customers: ReadonlyMap<string, Customer>;
+  /** Oldest first. */
+  readonly orders: readonly Order[];
   readonly needles: MeasuredNeedles;
   readonly minutes: Minutes;
   readonly oneChangeAtATime: boolean;

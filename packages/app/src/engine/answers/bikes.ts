@@ -13,6 +13,10 @@ export interface BikeListed {
   /** When anything was last written about it, milliseconds since 1970; null when nothing was. */
   readonly lastAt: number | null;
   readonly away: boolean;
+  /** Name of whose bike it is; null where nobody said. */
+  readonly customer: string | null;
+  /** A work order is open for it. */
+  readonly ordered: boolean;
   readonly state: BikeState;
 }
 
@@ -27,6 +31,8 @@ export function bikeList({ shop }: EngineState, _given: null): readonly BikeList
       displacementCc: story.description?.engine?.displacementCc ?? null,
       lastAt: story.entries[story.entries.length - 1]?.at ?? null,
       away: story.awayAt !== null,
+      customer: shop.customers.get(story.description?.customer ?? "")?.name ?? null,
+      ordered: shop.orders.some(({ bike, closed }) => bike === story.id && closed === null),
       state: stateOf(story),
     }))
     .sort((a, b) => Number(a.away) - Number(b.away) || (b.lastAt ?? 0) - (a.lastAt ?? 0));

@@ -41,6 +41,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
     ["best", words.best],
     ["sheet", words.sheet],
     ["listen", words.listen],
+    ["order", words.order],
     ["history", words.history],
     ["ask", words.ask],
     ["describe", words.describe],

@@ -82,6 +82,7 @@ export const bike: Words["bike"] = {
   sheet: "Blatt für den Fahrer",
   listen: "Dem Motor zuhören",
   history: "Geschichte",
+  order: "Auftrag",
   ask: "Einen Freund fragen",
   lately: "Zuletzt",
   allHistory: "Alles davon",

@@ -15,6 +15,7 @@ export const home: Words["home"] = {
   away: "weggelegt",
   drawer: "Schublade",
   start: "Grundabstimmung",
+  orders: (open) => (open === 0 ? "Aufträge" : `Aufträge: ${open} offen`),
   more: "Mehr",
   cc: (cc) => `${Math.round(cc)} cm³`,
   strokes: (strokes) => (strokes === 2 ? "Zweitakter" : "Viertakter"),

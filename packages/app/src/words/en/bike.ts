@@ -82,6 +82,7 @@ export const bike = {
   sheet: "Sheet for the rider",
   listen: "Listen to the engine",
   history: "History",
+  order: "Work order",
   ask: "Ask a friend",
   lately: "Lately",
   allHistory: "All of it",

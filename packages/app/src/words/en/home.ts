@@ -12,6 +12,7 @@ export const home = {
   away: "put away",
   drawer: "Drawer",
   start: "Starting point",
+  orders: (open: number) => (open === 0 ? "Work orders" : `Work orders: ${open} open`),
   more: "More",
   cc: (cc: number) => `${Math.round(cc)} cc`,
   strokes: (strokes: 2 | 4) => (strokes === 2 ? "two-stroke" : "four-stroke"),

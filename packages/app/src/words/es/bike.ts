@@ -78,6 +78,7 @@ export const bike: Words["bike"] = {
   sheet: "Hoja para el piloto",
   listen: "Escuchar el motor",
   history: "Historia",
+  order: "Orden de trabajo",
   ask: "Preguntar a un amigo",
   lately: "Lo último",
   allHistory: "Todo",

@@ -14,6 +14,8 @@ export const home: Words["home"] = {
   away: "apartada",
   drawer: "Cajón",
   start: "Punto de partida",
+  orders: (open) =>
+    open === 0 ? "Órdenes de trabajo" : `Órdenes de trabajo: ${open} ${open === 1 ? "abierta" : "abiertas"}`,
   more: "Más",
   cc: (cc) => `${Math.round(cc)} cc`,
   strokes: (strokes) => (strokes === 2 ? "dos tiempos" : "cuatro tiempos"),

@@ -58,6 +58,10 @@ describe("a record in one sentence", () => {
     ["k23", ["Struck as a mistake: “written for another bike by mistake”", "why: wrong bike"]],
     ["k24", ["Engine changed: pipe", "“new front pipe”"]],
     ["k25", ["Put away", "winter"]],
+    ["k26", ["Customer: Jo Ferrant, 0555 0142, calls back after five"]],
+    ["k27", ["Work order opened: “it dies when I shut the throttle”"]],
+    ["k28", ["Worked: 45 minutes, bowl off, pilot jet cleaned, 1 × bowl gasket"]],
+    ["k29", ["Handed over: ridden together; sheet given"]],
   ])("%s says what was written", (id, parts) => {
     const words = said(id);
     for (const part of parts) expect(words).toContain(part);

@@ -128,6 +128,14 @@ function usedSentence(entry: UsedEntry, words: Saying, find: Find): string {
       const done = followed === undefined ? null : followed ? words.followed : words.notFollowed;
       return joined([words.advice(entry.body.words), done && `(${done})`], " ");
     }
+    case "customer-described":
+      return words.customer(joined([entry.body.name, entry.body.reach, entry.body.notes]));
+    case "order-opened":
+      return words.orderOpened(quoted(entry.body.complaint, words) ?? "");
+    case "work-noted":
+      return words.worked(workWords(entry.body, words));
+    case "order-closed":
+      return words.orderClosed(entry.body.handedOver?.trim() ?? "");
     case "record-struck":
       return joined(
         [struckWords(find(entry.body.record), words, find), entry.body.why && words.why(entry.body.why)],
@@ -176,6 +184,7 @@ function described(body: Body<"bike-described">, words: Saying): string {
       body.place?.name,
       body.place?.heightM !== undefined && metres(body.place.heightM, words),
       body.notes && words.quoted(body.notes),
+      body.customer !== undefined && (body.customer === null ? words.belongsNot : words.belongs),
     ]),
   );
 }
@@ -250,6 +259,15 @@ function readings(body: Body<"mixture-measured">, words: Saying): string {
   );
 }
 
+/** What was done in which time, and what went into it. */
+function workWords({ minutes, words: done, parts = [] }: Body<"work-noted">, words: Saying): string {
+  return joined([
+    minutes !== undefined && words.spent(tidy(minutes)),
+    done?.trim(),
+    ...parts.map(({ name, count }) => words.times(count, name)),
+  ]);
+}
+
 /** More parts than a sentence holds are counted. */
 const MOST_PARTS = 6;
 
@@ -259,7 +277,8 @@ function drawerWords(parts: readonly DrawerPart[], words: Saying): string {
   return joined([...named, rest > 0 && words.andMore(rest)]);
 }
 
-function drawerPart(part: DrawerPart, words: Saying): string {
+/** A part of the drawer as it is called: "main jet 170". */
+export function drawerPart(part: DrawerPart, words: Saying): string {
   switch (part.part) {
     case "main":
     case "pilot":
