@@ -15,7 +15,7 @@ const core = {
 const packages = {
   core: [],
   records: ["core"],
-  cli: ["core", "records"],
+  cli: ["core", "records", "server"],
   app: ["core", "records"],
   // Development only: measures the rest, and nothing imports it.
   proving: ["core", "records"],

@@ -1,6 +1,8 @@
 // The only door of the package.
 
 export type { Database } from "./database/database.ts";
+export { runServerCommand } from "./run/commands.ts";
 export { LOG_FILE, openDatabase, stopWhenAsked } from "./run/open-database.ts";
 export type { RunningServer, ServerOptions } from "./run/server.ts";
 export { startServer } from "./run/server.ts";
+export type { Terminal } from "./run/terminal.ts";

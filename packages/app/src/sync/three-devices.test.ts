@@ -8,14 +8,9 @@ import { readArriving } from "../../../server/src/shop/arriving.ts";
 import { beginEpoch } from "../../../server/src/shop/epoch.ts";
 import { addRecords, readPage } from "../../../server/src/shop/log.ts";
 import { lineOf } from "../../../server/src/test-records.ts";
-import {
-  openDatabase,
-  type Setting,
-  type StoredRecord,
-  SYNC_CURSOR,
-  type SyncShelf,
-} from "../store/database.ts";
-import { type Local, type NotTaken, type Remote, syncOnce } from "./sync-once.ts";
+import { openDatabase } from "../store/database.ts";
+import { type NotTaken, type Remote, syncOnce } from "./sync-once.ts";
+import { memoryDevice } from "./test-device.ts";
 
 // Three devices and a server in any order of writing, sharing, lost messages and backups put back: they end alike.
 // INTERLEAVINGS=10000 tries that many; the suite tries fewer.
@@ -91,46 +86,6 @@ async function restore(shop: string, keep: number, epoch: boolean): Promise<void
   await database.run("DELETE FROM record WHERE shop = ? AND seq > ?", [shop, keep]);
   await database.run("UPDATE shop SET last_seq = min(last_seq, ?) WHERE id = ?", [keep, shop]);
   if (epoch) await database.transaction(beginEpoch);
-}
-
-/** A device kept in memory, by the same rules as the browser's database. */
-function memoryDevice(): Local & {
-  write: (record: StoredRecord) => Promise<void>;
-  log: () => Promise<string[]>;
-} {
-  const records = new Map<string, string>();
-  const unsent = new Set<string>();
-  let progress: Setting | undefined;
-  const sync: SyncShelf = {
-    unsent: async (most) => [...unsent].slice(0, most).map((id) => ({ id, line: records.get(id)! })),
-    unsentCount: async () => unsent.size,
-    markSent: async (ids) => ids.forEach((id) => void unsent.delete(id)),
-    markAllUnsent: async () => [...records.keys()].forEach((id) => void unsent.add(id)),
-    arrive: async (arrived, same, setting) => {
-      const added = arrived.filter(({ id }) => !records.has(id));
-      const replaced = arrived
-        .filter(({ id, line }) => records.has(id) && !same(records.get(id)!, line))
-        .map(({ id }) => ({ id, line: records.get(id)! }));
-      for (const { id, line } of arrived) {
-        if (!records.has(id) || replaced.some((one) => one.id === id)) records.set(id, line);
-        unsent.delete(id);
-      }
-      progress = setting;
-      return { added, replaced };
-    },
-  };
-  return {
-    sync,
-    settings: { get: async (key) => (key === SYNC_CURSOR ? progress : undefined) },
-    arrived: async () => undefined,
-    setAside: async () => undefined,
-    write: async ({ id, line }) => {
-      if (records.has(id)) return;
-      records.set(id, line);
-      unsent.add(id);
-    },
-    log: async () => [...records.values()].sort(),
-  };
 }
 
 type Device = ReturnType<typeof memoryDevice>;

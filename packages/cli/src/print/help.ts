@@ -1,6 +1,7 @@
 import { COMMON_FLAGS } from "../arguments.ts";
 import type { Command } from "../command.ts";
 import type { Flags } from "../flag.ts";
+import { SERVER_COMMANDS } from "../server-commands.ts";
 import { hanging, wrap } from "./layout.ts";
 
 interface Page {
@@ -54,6 +55,11 @@ export function overview(commands: readonly Command[], page: Page): string {
     "Jetwright sets up a slide carburetor: from a bike's log to the next step.",
     "",
     ...commands.flatMap(({ name, summary }) => hanging(`  ${name}`.padEnd(column), summary, page.width)),
+    "",
+    "For a shop's server",
+    ...Object.entries(SERVER_COMMANDS).flatMap(([name, summary]) =>
+      hanging(`  ${name}`.padEnd(column), summary, page.width),
+    ),
     "",
     ...wrap(
       "A log is a text file with one record a line: what was fitted, in which air, how the bike ran. `jetwright next --help` shows one that you can copy.",

@@ -21,6 +21,8 @@ export interface Database extends Sql {
   readonly dialect: Dialect;
   /** Runs the work as a whole or not at all; what it threw is thrown on. On SQLite one at a time. */
   readonly transaction: <T>(work: (sql: Sql) => Promise<T>) => Promise<T>;
+  /** Reads as of one moment, whatever is written meanwhile; nobody who writes waits for it. */
+  readonly snapshot: <T>(work: (sql: Sql) => Promise<T>) => Promise<T>;
   readonly close: () => Promise<void>;
 }
 

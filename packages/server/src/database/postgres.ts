@@ -47,14 +47,14 @@ export function openPostgres(url: string, options: PostgresOptions = {}): Databa
   pool.on("error", (error) => options.onLost?.(error));
   const loose = sqlOn(pool);
 
-  async function once<T>(work: (sql: Sql) => Promise<T>): Promise<T> {
+  async function once<T>(work: (sql: Sql) => Promise<T>, begin = "BEGIN"): Promise<T> {
     const client = await told(() => pool.connect());
     const ignore = () => undefined;
     client.on("error", ignore);
     let broken = false;
     try {
       const sql = sqlOn(client);
-      await sql.run("BEGIN");
+      await sql.run(begin);
       try {
         const result = await work(sql);
         await sql.run("COMMIT");
@@ -83,6 +83,7 @@ export function openPostgres(url: string, options: PostgresOptions = {}): Databa
         }
       }
     },
+    snapshot: (work) => once(work, "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY"),
     close: () => pool.end(),
   };
 }

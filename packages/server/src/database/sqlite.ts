@@ -54,6 +54,17 @@ export function openSqlite(path: string): Database {
     run: (text, parameters) => inTurn(() => writing.run(text, parameters)),
     insertMany: (table, columns, rows) => inTurn(() => writing.insertMany(table, columns, rows)),
     transaction: (work) => inTurn(() => transaction(work)),
+    snapshot: async (work) => {
+      if (reader === writer) return inTurn(() => transaction(work));
+      // A connection of its own: in a write-ahead log its reading sees what stood when it began.
+      const own = open(path);
+      try {
+        own.exec("BEGIN");
+        return await work(sqlOn(own));
+      } finally {
+        own.close();
+      }
+    },
     close: () =>
       inTurn(async () => {
         if (reader !== writer) reader.close();

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { backupContract } from "../backup/backup.contract.ts";
 import type { Database } from "../database/database.ts";
 import { migrate } from "../database/migrate.ts";
 import { openPostgres } from "../database/postgres.ts";
@@ -256,6 +257,8 @@ describe.each(KINDS)("pictures and clips on $name", ({ fresh }) => {
     return { on, shop: await shopIn(on) };
   });
 });
+
+describe.each(KINDS)("a backup of $name", ({ fresh }) => backupContract(() => database(fresh)));
 
 describe.each(KINDS)("people and devices on $name", ({ fresh }) => {
   let on: Database;

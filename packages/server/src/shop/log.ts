@@ -1,4 +1,4 @@
-import type { Database, Sql } from "../database/database.ts";
+import type { Database, Dialect, Sql } from "../database/database.ts";
 import { only } from "../database/database.ts";
 import type { Arriving } from "./arriving.ts";
 import { type Cursor, readCursor, writeCursor } from "./cursor.ts";
@@ -47,33 +47,41 @@ export async function addRecords(
   shop: string,
   records: readonly Arriving[],
 ): Promise<readonly Arrival[]> {
-  const { listed, forUpdate } = database.dialect;
-  return database.transaction(async (sql) => {
-    const { last_seq: last } = only(
-      await sql.all<{ last_seq: number }>(`SELECT last_seq FROM shop WHERE id = ? ${forUpdate}`, [shop]),
-    );
-    const ids = JSON.stringify(records.map(({ id }) => id));
-    const there = await sql.all<{ id: string; hash: string }>(
-      `SELECT id, hash FROM record WHERE shop = ? AND id IN ${listed}`,
-      [shop, ids],
-    );
-    const hashes = new Map(there.map(({ id, hash }) => [id, hash]));
-    const fresh: Arriving[] = [];
-    const arrivals = records.map((record): Arrival => {
-      const known = hashes.get(record.id);
-      if (known !== undefined) return known === record.hash ? "known" : "conflict";
-      hashes.set(record.id, record.hash);
-      fresh.push(record);
-      return "added";
-    });
-    if (fresh.length > 0) await file(sql, database, shop, last, fresh);
-    return arrivals;
+  return database.transaction((sql) => addRecordsIn(sql, database.dialect, shop, records));
+}
+
+/** The same, as a part of a larger transaction. */
+export async function addRecordsIn(
+  sql: Sql,
+  dialect: Dialect,
+  shop: string,
+  records: readonly Arriving[],
+): Promise<readonly Arrival[]> {
+  const { listed, forUpdate } = dialect;
+  const { last_seq: last } = only(
+    await sql.all<{ last_seq: number }>(`SELECT last_seq FROM shop WHERE id = ? ${forUpdate}`, [shop]),
+  );
+  const ids = JSON.stringify(records.map(({ id }) => id));
+  const there = await sql.all<{ id: string; hash: string }>(
+    `SELECT id, hash FROM record WHERE shop = ? AND id IN ${listed}`,
+    [shop, ids],
+  );
+  const hashes = new Map(there.map(({ id, hash }) => [id, hash]));
+  const fresh: Arriving[] = [];
+  const arrivals = records.map((record): Arrival => {
+    const known = hashes.get(record.id);
+    if (known !== undefined) return known === record.hash ? "known" : "conflict";
+    hashes.set(record.id, record.hash);
+    fresh.push(record);
+    return "added";
   });
+  if (fresh.length > 0) await file(sql, dialect, shop, last, fresh);
+  return arrivals;
 }
 
 async function file(
   sql: Sql,
-  { dialect }: Database,
+  dialect: Dialect,
   shop: string,
   last: number,
   fresh: readonly Arriving[],

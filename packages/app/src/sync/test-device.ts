@@ -1,0 +1,42 @@
+import { type Setting, type StoredRecord, SYNC_CURSOR, type SyncShelf } from "../store/database.ts";
+import type { Local } from "./sync-once.ts";
+
+/** A device kept in memory, by the same rules as the browser's database. */
+export function memoryDevice(): Local & {
+  write: (record: StoredRecord) => Promise<void>;
+  log: () => Promise<string[]>;
+} {
+  const records = new Map<string, string>();
+  const unsent = new Set<string>();
+  let progress: Setting | undefined;
+  const sync: SyncShelf = {
+    unsent: async (most) => [...unsent].slice(0, most).map((id) => ({ id, line: records.get(id)! })),
+    unsentCount: async () => unsent.size,
+    markSent: async (ids) => ids.forEach((id) => void unsent.delete(id)),
+    markAllUnsent: async () => [...records.keys()].forEach((id) => void unsent.add(id)),
+    arrive: async (arrived, same, setting) => {
+      const added = arrived.filter(({ id }) => !records.has(id));
+      const replaced = arrived
+        .filter(({ id, line }) => records.has(id) && !same(records.get(id)!, line))
+        .map(({ id }) => ({ id, line: records.get(id)! }));
+      for (const { id, line } of arrived) {
+        if (!records.has(id) || replaced.some((one) => one.id === id)) records.set(id, line);
+        unsent.delete(id);
+      }
+      progress = setting;
+      return { added, replaced };
+    },
+  };
+  return {
+    sync,
+    settings: { get: async (key) => (key === SYNC_CURSOR ? progress : undefined) },
+    arrived: async () => undefined,
+    setAside: async () => undefined,
+    write: async ({ id, line }) => {
+      if (records.has(id)) return;
+      records.set(id, line);
+      unsent.add(id);
+    },
+    log: async () => [...records.values()].sort(),
+  };
+}
