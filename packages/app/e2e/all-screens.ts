@@ -31,6 +31,7 @@ export const ALL_SCREENS = [
   "/bike/bramble/listen",
   "/bike/bramble/sweep",
   "/shop",
+  "/bike/bramble/here",
   "/bike/bramble/order",
   "/orders",
   "/customers",

@@ -40,3 +40,19 @@ test("a work order from complaint to handing over", async ({ page }) => {
   await page.goto("/#/customers");
   await expect(page.getByRole("link", { name: "Jo Ferrant" })).toContainText("Bramble 250");
 });
+
+test("what ran here last time stands beside the air, with how far the air is from then", async ({ page }) => {
+  await page.goto("/");
+  await page.getByText("Look at an example shop").click();
+  await expect(page.getByRole("link", { name: /Heron 250/ })).toBeVisible({ timeout: 20_000 });
+  await page.goto("/#/bike/heron");
+  await page.getByRole("link", { name: "What did we run last time here?" }).click();
+  await expect(page.getByRole("heading", { name: "Last time here", exact: true })).toBeVisible();
+  await page.goto("/#/bike/heron/air");
+  await page.getByRole("radio", { name: "Height only" }).check();
+  await page.getByRole("textbox", { name: "Height where you ride" }).fill("20");
+  await page.getByRole("textbox", { name: "Temperature in the shade" }).fill("16");
+  const own = page.getByRole("listitem").filter({ has: page.getByRole("heading", { name: "This bike" }) });
+  await expect(own).toContainText("right at the sea");
+  await expect(own).toContainText(/The air of now is .* at full throttle\./);
+});

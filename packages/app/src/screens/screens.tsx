@@ -36,6 +36,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/bike/:bike/sheet", later(() => import("./sheet/sheet.tsx").then((m) => m.SheetScreen))],
   ["/bike/:bike/air", later(() => import("./air/air.tsx").then((m) => m.Air))],
   ["/bike/:bike/trip", later(() => import("./air/trip.tsx").then((m) => m.Trip))],
+  ["/bike/:bike/here", later(() => import("./air/last-here.tsx").then((m) => m.LastHereScreen))],
   ["/bike/:bike/chart", later(() => import("./air/chart.tsx").then((m) => m.Chart))],
   ["/bike/:bike/best", later(() => import("./best/best.tsx").then((m) => m.Best))],
   ["/bike/:bike/order", later(() => import("./orders/open-order.tsx").then((m) => m.OpenOrder))],

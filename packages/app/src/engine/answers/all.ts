@@ -35,6 +35,7 @@ export const ANSWERS = {
   fuelFlow: later(() => import("./fuel-flow.ts").then((m) => m.fuelFlow)),
   airPreview: later(() => import("./air/air-preview.ts").then((m) => m.airPreview)),
   heightChart: later(() => import("./air/height-chart.ts").then((m) => m.heightChart)),
+  lastHere: later(() => import("./air/last-here.ts").then((m) => m.lastHere)),
   tripPlan: later(() => import("./air/trip-plan.ts").then((m) => m.tripPlan)),
   best: later(() => import("./best/best-setups.ts").then((m) => m.bestSetups)),
   drawer: later(() => import("./drawer/drawer-view.ts").then((m) => m.drawerView)),

@@ -12,6 +12,7 @@ import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { type AirField, readAir, type TypedAir } from "./air-body.ts";
 import { AirRead } from "./air-read.tsx";
+import { LastHere } from "./last-here.tsx";
 
 /** A height of null is not typed yet: the place of the bike stands there. */
 type Typed = Omit<TypedAir, "height"> & { readonly height: string | null };
@@ -161,6 +162,7 @@ export function Air({ params }: { readonly params: { readonly bike: string } }) 
       >
         {words.keep}
       </button>
+      {(body === null || preview?.air.ok) && <LastHere bike={bike} body={body} place={body?.place ?? ""} />}
     </Screen>
   );
 }

@@ -16,6 +16,7 @@ import { Screen } from "../../ui/screen.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
+import { LastHere } from "./last-here.tsx";
 import { TripResult, useTripWords } from "./trip-result.tsx";
 import "../../styles/air.css";
 
@@ -145,6 +146,14 @@ export function Trip({ params }: { readonly params: { readonly bike: string } })
               {words.keep}
             </button>
           )}
+          {places.map(({ name, heightM, celsius }) => (
+            <LastHere
+              key={name}
+              bike={bike}
+              body={{ heightM, temperatureC: celsius, place: name }}
+              place={name}
+            />
+          ))}
         </>
       )}
     </Screen>

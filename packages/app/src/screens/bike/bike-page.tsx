@@ -37,6 +37,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
   const links = [
     ["air", words.air],
     ["trip", words.trip],
+    ["here", words.here],
     ["chart", words.chart],
     ["best", words.best],
     ["sheet", words.sheet],

@@ -1,13 +1,13 @@
 import type { OrderLine, OrderView } from "../../engine/answers/orders/order-view.ts";
-import { dayText } from "../../preferences/day.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
+import { dayText } from "../../words/dates.ts";
 import { useWords } from "../../words/use-words.ts";
 
 /** The order as it is printed: the complaint, what was tested, found and changed, parts and minutes, what was handed over. */
 export function OrderPage({ order }: { readonly order: OrderView }) {
   const words = useWords().orders;
-  const [preferences] = usePreferences();
-  const day = (at: number) => dayText(at, preferences);
+  const [{ language }] = usePreferences();
+  const day = (at: number) => dayText(at, language);
   const sections = [
     [words.told, order.told],
     [words.tested, order.tested],

@@ -7,6 +7,18 @@ const side = (percent: number): string => (percent >= 0 ? "fetter" : "magerer");
 
 export const air: Words["air"] = {
   title: "Welche Luft ist es?",
+  here: {
+    question: "Was lief hier beim letzten Mal?",
+    title: "Beim letzten Mal hier",
+    titleAt: (place) => `Beim letzten Mal: ${place}`,
+    near: (temperature, height) =>
+      `Als richtig vermerkt im Umkreis von 10 °C und 300 m um ${temperature}, ${height}.`,
+    none: "In solcher Luft wurde noch nichts als richtig vermerkt.",
+    noAir: "Die Luft von jetzt hat noch niemand notiert.",
+    own: "Dieses Motorrad",
+    now: (denser, richer) =>
+      `${Math.abs(denser) < 0.5 ? "Die Luft ist jetzt so dicht wie damals" : `Die Luft ist jetzt ${whole(denser)} % ${denser > 0 ? "dichter" : "dünner"}`}${richer === null ? "" : Math.abs(richer) < 0.5 ? ": Bei Vollgas liefe es gleich" : `: Bei Vollgas liefe es ${whole(richer)} % ${side(richer)}`}.`,
+  },
   way: "Woher du es weißt",
   byHand: "Messgeräte",
   byReport: "Wettermeldung",

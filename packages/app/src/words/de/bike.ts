@@ -83,6 +83,7 @@ export const bike: Words["bike"] = {
   listen: "Dem Motor zuhören",
   history: "Geschichte",
   order: "Auftrag",
+  here: "Was lief hier beim letzten Mal?",
   ask: "Einen Freund fragen",
   lately: "Zuletzt",
   allHistory: "Alles davon",

@@ -3,6 +3,18 @@ const side = (percent: number): string => (percent >= 0 ? "richer" : "leaner");
 
 export const air = {
   title: "What air is it?",
+  here: {
+    question: "What did we run last time here?",
+    title: "Last time here",
+    titleAt: (place: string): string => `Last time at ${place}`,
+    near: (temperature: string, height: string): string =>
+      `Marked as right within 10 °C and 300 m of ${temperature}, ${height}.`,
+    none: "Nothing was marked as right in such air yet.",
+    noAir: "Nobody has noted the air of now.",
+    own: "This bike",
+    now: (denser: number, richer: number | null): string =>
+      `${Math.abs(denser) < 0.5 ? "The air of now is as dense" : `The air of now is ${whole(denser)} % ${denser > 0 ? "denser" : "thinner"}`}${richer === null ? "" : Math.abs(richer) < 0.5 ? ": it would run the same at full throttle" : `: it would run ${whole(richer)} % ${side(richer)} at full throttle`}.`,
+  },
   way: "How you know it",
   byHand: "Instruments",
   byReport: "Report",

@@ -83,6 +83,7 @@ export const bike = {
   listen: "Listen to the engine",
   history: "History",
   order: "Work order",
+  here: "What did we run last time here?",
   ask: "Ask a friend",
   lately: "Lately",
   allHistory: "All of it",

@@ -7,6 +7,18 @@ const side = (percent: number): string => (percent >= 0 ? "más rica" : "más po
 
 export const air: Words["air"] = {
   title: "¿Qué aire hay?",
+  here: {
+    question: "¿Qué llevábamos aquí la última vez?",
+    title: "La última vez aquí",
+    titleAt: (place) => `La última vez en ${place}`,
+    near: (temperature, height) =>
+      `Marcado como correcto a menos de 10 °C y 300 m de ${temperature}, ${height}.`,
+    none: "Aún no se marcó nada como correcto en un aire así.",
+    noAir: "Nadie ha anotado el aire de ahora.",
+    own: "Esta moto",
+    now: (denser, richer) =>
+      `${Math.abs(denser) < 0.5 ? "El aire de ahora es igual de denso" : `El aire de ahora es un ${whole(denser)} % ${denser > 0 ? "más denso" : "menos denso"}`}${richer === null ? "" : Math.abs(richer) < 0.5 ? ": iría igual a fondo" : `: iría un ${whole(richer)} % ${side(richer)} a fondo`}.`,
+  },
   way: "Cómo lo sabes",
   byHand: "Aparatos",
   byReport: "Parte",

@@ -79,6 +79,7 @@ export const bike: Words["bike"] = {
   listen: "Escuchar el motor",
   history: "Historia",
   order: "Orden de trabajo",
+  here: "¿Qué llevábamos aquí la última vez?",
   ask: "Preguntar a un amigo",
   lately: "Lo último",
   allHistory: "Todo",
