@@ -149,4 +149,11 @@ test("three devices do a job together, one offline half of the time, and end wit
   await note(rider.page, "written too late");
   await rider.page.goto("/#/shop");
   await expect(rider.page.getByText(/was shut out of the shop/)).toBeVisible();
+
+  // With the server gone nobody is shut out, and the screen says so.
+  server.removeAllListeners("exit");
+  server.kill("SIGKILL");
+  await bench.page.getByRole("button", { name: "Shut out Kit's phone" }).click();
+  await expect(bench.page.getByText("Kit's phone is NOT shut out")).toBeVisible();
+  await expect(bench.page.getByRole("button", { name: "Shut out Kit's phone" })).toBeVisible();
 });

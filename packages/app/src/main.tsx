@@ -7,7 +7,7 @@ import { App } from "./app.tsx";
 import { PreferenceStore } from "./preferences/preferences.ts";
 import { Shop } from "./store/shop.ts";
 import { followShop } from "./sync/follow-shop.ts";
-import { fetchWords } from "./words/languages.ts";
+import { fetchWords, languageWanted } from "./words/languages.ts";
 
 const root = document.getElementById("app")!;
 
@@ -27,5 +27,15 @@ try {
   render(<App shop={shop} preferences={preferences} />, root);
 } catch (error) {
   // Nothing can be kept here: say so instead of losing what would be typed.
-  root.textContent = `Jetwright cannot open its storage in this browser, so nothing would be kept. A private window or a blocked site can do that: open the page in a normal window. (${String(error)})`;
+  const { noStorage } = await import("./words/no-storage.ts");
+  const language = languageWanted(navigator.languages);
+  document.documentElement.lang = language;
+  render(
+    <main class="screen">
+      <h1>Jetwright</h1>
+      <p role="alert">{noStorage(language, error)}</p>
+      <p class="quiet small">{String(error)}</p>
+    </main>,
+    root,
+  );
 }

@@ -1,27 +1,36 @@
 import { accept, type Outcome, refuse } from "@jetwright/core";
 import { type JsonObject, writeRecord } from "@jetwright/records";
+import type { Words } from "../words/en.ts";
+import type { Language } from "../words/figures.ts";
+import { english, wordsAtHand } from "../words/languages.ts";
 import type { Database, StoredRecord } from "./database.ts";
 
-export type NotKept = "storage-full" | "storage-closed" | "another-record";
+export type NotKept = keyof Words["backup"]["notKept"];
+
+const lineOf = (stored: StoredRecord): string =>
+  typeof stored.line === "string" ? stored.line : JSON.stringify(stored);
 
 const toStored = (record: JsonObject): StoredRecord => ({ id: String(record.id), line: writeRecord(record) });
 
 /** The log in this browser's database: append only. */
 export class LogStore {
   readonly #database: Database;
+  /** The language in which it says that something was not kept. */
+  readonly #language: () => Language;
 
-  constructor(database: Database) {
+  constructor(database: Database, language: () => Language) {
     this.#database = database;
+    this.#language = language;
   }
 
-  /** Every record as written. */
+  /** Every record as written. What is there without a line of text, as a damaged disk may leave it, is told as it is. */
   async all(): Promise<readonly string[]> {
-    return (await this.#database.records.all()).map(({ line }) => line);
+    return (await this.#database.records.all()).map(lineOf);
   }
 
   /** The lines of the records with these ids, for another tab's news. */
   async some(ids: readonly string[]): Promise<readonly string[]> {
-    return (await this.#database.records.some(ids)).map(({ line }) => line);
+    return (await this.#database.records.some(ids)).map(lineOf);
   }
 
   /** Keeps records together or not at all; gives the lines once they are on the disk. */
@@ -35,7 +44,9 @@ export class LogStore {
       await this.#database.records.add(records);
       return accept(records.map(({ line }) => line));
     } catch (error) {
-      return notKept(error);
+      const reason = reasonOf(error);
+      const { notKept } = (wordsAtHand(this.#language()) ?? english).backup;
+      return refuse(reason, notKept[reason]);
     }
   }
 
@@ -54,15 +65,10 @@ export class LogStore {
   }
 }
 
-function notKept(error: unknown): Outcome<never, NotKept> {
-  if (error instanceof DOMException && error.name === "QuotaExceededError") {
-    return refuse(
-      "storage-full",
-      "Not kept: this phone's storage is full. Free some space and keep it again; nothing is lost.",
-    );
-  }
-  return refuse(
-    "storage-closed",
-    "Not kept: the browser would not open its storage. A private window or a blocked site can do that. Copy the log to a file, then open the page in a normal window.",
-  );
+/** Why the browser did not write. */
+function reasonOf(error: unknown): NotKept {
+  const name = error instanceof DOMException ? error.name : "";
+  if (name === "QuotaExceededError") return "storage-full";
+  // A connection that was closed under the page, by a newer version of it or by the system.
+  return name === "InvalidStateError" ? "storage-lost" : "storage-closed";
 }

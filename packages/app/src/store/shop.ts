@@ -48,7 +48,7 @@ export class Shop {
   /** Opens without waiting for the worker, which may still be on its way: it takes the records before any question. */
   static async open(opening = openDatabase(), engine = startEngine()): Promise<Shop> {
     const database = await opening;
-    const store = new LogStore(database);
+    const store = new LogStore(database, () => engine.language);
     const lines = await store.all();
     const shop = new Shop(database, store, engine, lines.length === 0);
     void engine.add(lines);

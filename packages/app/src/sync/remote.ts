@@ -13,14 +13,22 @@ export class Refused extends Error {
 
 const PATIENCE = 30_000;
 
-/** Asks the server that the page came from. The cookie that signs this device in goes with it. */
-export async function ask(method: string, path: string, body?: string): Promise<Response> {
+/**
+ * Asks the server that the page came from. The cookie that signs this device in goes with it.
+ * @param patience milliseconds until it counts as out of reach
+ */
+export async function ask(
+  method: string,
+  path: string,
+  body?: string,
+  patience = PATIENCE,
+): Promise<Response> {
   const answer = await fetch(`/api/v1/${path}`, {
     method,
     headers: { "x-jetwright": "1" },
     credentials: "same-origin",
     cache: "no-store",
-    signal: AbortSignal.timeout(PATIENCE),
+    signal: AbortSignal.timeout(patience),
     ...(body === undefined ? {} : { body }),
   });
   if (answer.ok) return answer;

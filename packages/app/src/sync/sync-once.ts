@@ -15,6 +15,9 @@ export interface NotTaken {
   readonly detail: string;
 }
 
+/** Reason of this device's own: the line is no JSON any more, and is not sent. */
+export const DAMAGED = "damaged-here";
+
 /** What the server gives behind a cursor. */
 export interface PulledPage {
   readonly restart: "epoch" | "scope" | null;
@@ -43,9 +46,21 @@ const PUSH_RECORDS = 500;
 const ROUND_RECORDS = 4000;
 const PUSH_CHARACTERS = 1_000_000;
 
-/** Whether two lines are the same record, however their keys were ordered. */
-const sameRecord = (a: string, b: string): boolean =>
-  a === b || writeRecord(JSON.parse(a)) === writeRecord(JSON.parse(b));
+/** A line as it is sent; null where it is damaged and no JSON any more. It may have breaks of its own: sent it is one line. */
+function sendable(line: string): string | null {
+  try {
+    return writeRecord(JSON.parse(line));
+  } catch {
+    return null;
+  }
+}
+
+/** Whether two lines are the same record, however their keys were ordered. A damaged one is never. */
+function sameRecord(a: string, b: string): boolean {
+  if (a === b) return true;
+  const [one, other] = [sendable(a), sendable(b)];
+  return one !== null && one === other;
+}
 
 /**
  * Brings this device and the shop's log together: takes in what is new there, sends what is new here. May be
@@ -94,9 +109,13 @@ async function pushSome({ sync, setAside }: Local, { push }: Remote, sent: Set<s
     });
   if (batch.length === 0) return false;
   for (const { id } of batch) sent.add(id);
-  // A line may have been brought in with breaks of its own; written anew it is one line.
-  const refused = await push(batch.map(({ line }) => writeRecord(JSON.parse(line))));
-  const notTaken = refused.map(({ line, reason, detail }) => ({ id: batch[line - 1]!.id, reason, detail }));
+  const written = batch.map(({ id, line }) => ({ id, line: sendable(line) }));
+  const whole = written.filter((record): record is StoredRecord => record.line !== null);
+  const refused = whole.length === 0 ? [] : await push(whole.map(({ line }) => line));
+  const notTaken = [
+    ...written.filter(({ line }) => line === null).map(({ id }) => ({ id, reason: DAMAGED, detail: "" })),
+    ...refused.map(({ line, reason, detail }) => ({ id: whole[line - 1]!.id, reason, detail })),
+  ];
   await setAside(notTaken);
   // It will not come back, or another one will in its place: asking again changes nothing.
   await sync.markSent(notTaken.map(({ id }) => id));

@@ -1,6 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
 import { ask, askJson } from "../../sync/remote.ts";
-import { say } from "../../ui/toast.tsx";
 import { useShopWords } from "./shop-words.ts";
 
 interface Device {
@@ -10,11 +9,17 @@ interface Device {
   readonly revoked: boolean;
 }
 
+/** Who shuts a lost phone out waits beside the screen: a silent server is given up sooner than a large log. */
+const SHUT_OUT_PATIENCE = 10_000;
+
 /** The shop's devices, each with the way to shut it out. */
 export function Devices({ own }: { readonly own: string }) {
   const words = useShopWords();
   const [devices, setDevices] = useState<readonly Device[]>([]);
   const [away, setAway] = useState(false);
+  const [asking, setAsking] = useState(false);
+  /** The name of a device that could not be shut out. It stays in sight: a toast would be gone. */
+  const [notShut, setNotShut] = useState<string | null>(null);
   async function look(): Promise<void> {
     try {
       setDevices((await askJson<{ devices: readonly Device[] }>("GET", "devices")).devices);
@@ -24,12 +29,15 @@ export function Devices({ own }: { readonly own: string }) {
     }
   }
   async function shutOut({ id, name }: Device): Promise<void> {
+    setAsking(true);
+    setNotShut(null);
     try {
-      await ask("DELETE", `devices/${id}`);
+      await ask("DELETE", `devices/${id}`, undefined, SHUT_OUT_PATIENCE);
+      await look();
     } catch {
-      say(words.notShut(name));
+      setNotShut(name);
     }
-    await look();
+    setAsking(false);
   }
   useEffect(() => {
     // Without a network the question is not asked: a browser would count it as an error of the page.
@@ -40,6 +48,11 @@ export function Devices({ own }: { readonly own: string }) {
     <section class="stack">
       <h2>{words.devices}</h2>
       {away && <p class="quiet">{words.away}</p>}
+      {notShut !== null && (
+        <p class="warn" role="alert">
+          {words.notShut(notShut)}
+        </p>
+      )}
       <ul class="rows">
         {devices.map((device) => (
           <li key={device.id} class="row">
@@ -48,7 +61,12 @@ export function Devices({ own }: { readonly own: string }) {
             </span>
             {device.revoked && <span class="quiet small">{words.out}</span>}
             {!device.revoked && device.id !== own && (
-              <button type="button" class="button plain" onClick={() => void shutOut(device)}>
+              <button
+                type="button"
+                class="button plain"
+                disabled={asking}
+                onClick={() => void shutOut(device)}
+              >
                 {words.shutDevice(device.name)}
               </button>
             )}

@@ -5,6 +5,7 @@ import { ask } from "../../sync/remote.ts";
 import { endSync, syncSoon } from "../../sync/runner.ts";
 import { syncState } from "../../sync/state.ts";
 import { StateLine } from "../../sync/state-line.tsx";
+import { DAMAGED } from "../../sync/sync-once.ts";
 import { say } from "../../ui/toast.tsx";
 import { BringIn } from "./bring-in.tsx";
 import { Devices } from "./devices.tsx";
@@ -33,9 +34,9 @@ export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: () =>
       <StateLine />
       {notTaken.length > 0 && (
         <ul class="rows">
-          {notTaken.slice(-20).map(({ id, detail }) => (
+          {notTaken.slice(-20).map(({ id, reason, detail }) => (
             <li key={id} class="problem">
-              {id}: {detail}
+              {id}: {reason === DAMAGED ? words.damaged : detail}
             </li>
           ))}
         </ul>

@@ -23,6 +23,7 @@ const en = {
   shutOut: "This device was shut out of the shop. What it holds stays here.",
   notTaken: (n: number) =>
     n === 1 ? "The shop did not take 1 record." : `The shop did not take ${n} records.`,
+  damaged: "damaged on this device, and kept here as it is",
   now: "Share now",
   bringIn: "Bring in a device",
   role: "Who it is for",
@@ -69,6 +70,7 @@ const de: ShopWords = {
   shutOut: "Dieses Gerät wurde ausgeschlossen. Was es enthält, bleibt hier.",
   notTaken: (n) =>
     n === 1 ? "Die Werkstatt nahm 1 Eintrag nicht an." : `Die Werkstatt nahm ${n} Einträge nicht an.`,
+  damaged: "auf diesem Gerät beschädigt, und bleibt hier, wie es ist",
   now: "Jetzt abgleichen",
   bringIn: "Ein Gerät dazunehmen",
   role: "Für wen",
@@ -112,6 +114,7 @@ const es: ShopWords = {
   away: "Ahora no se puede llegar al taller; sigue trabajando.",
   shutOut: "Este aparato fue excluido del taller. Lo que guarda se queda aquí.",
   notTaken: (n) => (n === 1 ? "El taller no aceptó 1 anotación." : `El taller no aceptó ${n} anotaciones.`),
+  damaged: "dañada en este aparato, y se queda aquí tal como está",
   now: "Compartir ahora",
   bringIn: "Añadir un aparato",
   role: "Para quién es",

@@ -72,6 +72,14 @@ export const backup: Words["backup"] = {
     "Dieser Browser löscht, was eine Seite speichert, nach sieben Tagen ohne Besuch. Leg die App auf den Startbildschirm: Dort bleibt es.",
   privateWindow:
     "In einem privaten Fenster ist alles weg, sobald es geschlossen wird: Nimm ein normales Fenster.",
+  notKept: {
+    "storage-full":
+      "Nicht gespeichert: Der Speicher dieses Telefons ist voll. Mach etwas Platz und speichere es noch einmal; nichts ist verloren.",
+    "storage-closed":
+      "Nicht gespeichert: Der Browser öffnete seinen Speicher nicht. Ein privates Fenster oder eine gesperrte Seite kann das machen. Kopiere das Logbuch in eine Datei und öffne die Seite in einem gewöhnlichen Fenster.",
+    "storage-lost":
+      "Nicht gespeichert: Diese Seite hat ihren Speicher verloren, wie es geschieht, wenn eine neuere Version in einem anderen Tab offen ist. Lade die Seite neu und schreib es dann auf; was vorher gespeichert war, ist da.",
+  },
   notUsed: "Gespeichert und nicht genutzt",
   keptNewer: (count) => `${records(count)} aus einer neueren Version. Aktualisier die App, um sie zu nutzen.`,
   keptUnknown: (kinds) => `Einträge von Arten, die diese Version nicht kennt: ${kinds}.`,

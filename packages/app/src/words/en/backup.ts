@@ -63,6 +63,14 @@ export const backup = {
   sevenDays:
     "This browser clears what a page keeps after seven days without a visit. Put the app on the home screen: there it stays.",
   privateWindow: "In a private window everything is gone once the window is closed: use a normal one.",
+  notKept: {
+    "storage-full":
+      "Not kept: this phone's storage is full. Free some space and keep it again; nothing is lost.",
+    "storage-closed":
+      "Not kept: the browser would not open its storage. A private window or a blocked site can do that. Copy the log to a file, then open the page in a normal window.",
+    "storage-lost":
+      "Not kept: this page has lost its storage, as happens when a newer version is open in another tab. Load the page again, then write it down; what was kept before is there.",
+  },
   notUsed: "Kept and not used",
   keptNewer: (count: number) => `${records(count)} written by a newer version. Update the app to use them.`,
   keptUnknown: (kinds: string) => `Records of kinds this version does not know: ${kinds}.`,

@@ -68,6 +68,14 @@ export const backup: Words["backup"] = {
   sevenDays:
     "Este navegador borra lo que guarda una página tras siete días sin visitarla. Pon la aplicación en la pantalla de inicio: ahí se queda.",
   privateWindow: "En una ventana privada todo desaparece al cerrarla: usa una ventana normal.",
+  notKept: {
+    "storage-full":
+      "Sin guardar: no queda sitio en este teléfono. Haz sitio y guárdalo otra vez; no se ha perdido nada.",
+    "storage-closed":
+      "Sin guardar: el navegador no ha abierto su almacén. Puede ser por una ventana privada o un sitio bloqueado. Copia el cuaderno a un archivo y abre la página en una ventana normal.",
+    "storage-lost":
+      "Sin guardar: esta página ha perdido su almacén, como pasa cuando hay una versión más nueva abierta en otra pestaña. Carga la página otra vez y anótalo entonces; lo guardado antes sigue ahí.",
+  },
   notUsed: "Guardado y sin usar",
   keptNewer: (count) => `${records(count)} de una versión más nueva. Actualiza la aplicación para usarlas.`,
   keptUnknown: (kinds) => `Anotaciones de tipos que esta versión no conoce: ${kinds}.`,
