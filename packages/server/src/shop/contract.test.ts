@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { backupContract } from "../backup/backup.contract.ts";
 import type { Database } from "../database/database.ts";
 import { migrate } from "../database/migrate.ts";
+import { migrationContract } from "../database/migrations.contract.ts";
 import { openPostgres } from "../database/postgres.ts";
 import { openSqlite } from "../database/sqlite.ts";
 import { startTestPostgres, type TestPostgres } from "../test-postgres.ts";
@@ -33,9 +34,14 @@ const KINDS = [
     : [{ name: "postgres", fresh: () => openPostgres(postgres.freshUrl(), { connections: 20 }) }]),
 ];
 
-async function database(fresh: () => Database): Promise<Database> {
+function empty(fresh: () => Database): Database {
   const opened = fresh();
   open.push(opened);
+  return opened;
+}
+
+async function database(fresh: () => Database): Promise<Database> {
+  const opened = empty(fresh);
   await migrate(opened);
   return opened;
 }
@@ -259,6 +265,10 @@ describe.each(KINDS)("pictures and clips on $name", ({ fresh }) => {
 });
 
 describe.each(KINDS)("a backup of $name", ({ fresh }) => backupContract(() => database(fresh)));
+
+describe.each(KINDS)("tables of earlier versions on $name", ({ name, fresh }) =>
+  migrationContract(name, () => empty(fresh)),
+);
 
 describe.each(KINDS)("people and devices on $name", ({ fresh }) => {
   let on: Database;
