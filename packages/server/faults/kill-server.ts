@@ -1,8 +1,8 @@
-import { type ChildProcess, spawn } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { startTestPostgres } from "../src/test-postgres.ts";
+import { startProcess, type TestProcess } from "../src/test-process.ts";
 import { lineOf } from "../src/test-records.ts";
 
 /**
@@ -14,7 +14,6 @@ const rounds = Number(process.argv[2] ?? 20);
 const kind = process.argv[3] ?? "sqlite";
 const PORT = { sqlite: 4292, postgres: 4293, "postgres-stops": 4294 }[kind];
 if (PORT === undefined) throw new RangeError(`The kind is sqlite, postgres or postgres-stops, not ${kind}`);
-const MAIN = join(import.meta.dirname, "../src/run/main.ts");
 const URL_OF = `http://localhost:${PORT}/api/v1`;
 const DEVICES = 4;
 
@@ -24,47 +23,8 @@ if (kind !== "sqlite" && postgres === null)
   throw new Error("This needs PostgreSQL: apt-get install postgresql");
 const databaseUrl = postgres?.freshUrl();
 
-interface Running {
-  readonly child: ChildProcess;
-  /** The one-time code of a first start; null on a start that found its shop. */
-  readonly code: string | null;
-}
-
-let last: ChildProcess | undefined;
-// A run that fails leaves no server behind on the port of the next one.
-process.once("exit", () => last?.kill("SIGKILL"));
-
-function start(first: boolean): Promise<Running> {
-  const child = spawn(process.execPath, ["--import", "tsx", MAIN, "--port", String(PORT), "--data", data], {
-    stdio: ["ignore", "pipe", "pipe"],
-    env: { ...process.env, ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }) },
-  });
-  last = child;
-  return new Promise((resolve, reject) => {
-    let said = "";
-    let told = "";
-    const look = () => {
-      const code = /once: (\S+)\s/.exec(told)?.[1] ?? null;
-      if (said.includes('"listening"') && (!first || code !== null)) resolve({ child, code });
-    };
-    child.stderr.on("data", (chunk: Buffer) => {
-      if (told.length < 10_000) told += chunk;
-      look();
-    });
-    child.once("exit", () => reject(new Error(`The server ended by itself:\n${said}${told}`)));
-    child.stdout.on("data", (chunk: Buffer) => {
-      if (said.length < 10_000) said += chunk;
-      look();
-    });
-  });
-}
-
-const kill = (child: ChildProcess): Promise<void> =>
-  new Promise((resolve) => {
-    child.removeAllListeners("exit");
-    child.once("exit", () => resolve());
-    child.kill("SIGKILL");
-  });
+const start = (first: boolean): Promise<TestProcess> =>
+  startProcess({ data, databaseUrl, port: PORT, first });
 
 let token = "";
 const call = (method: string, path: string, body?: string): Promise<Response> =>
@@ -146,7 +106,7 @@ for (let round = 1; round <= rounds; round++) {
     stop = true;
     await Promise.all(work);
   } else {
-    const killed = kill(running.child);
+    const killed = running.end("SIGKILL");
     stop = true;
     await Promise.all([killed, ...work]);
     running = await start(false);
@@ -157,7 +117,7 @@ for (let round = 1; round <= rounds; round++) {
   if (missing.length > 0) failedRounds++;
   for (const [id] of missing) taken.delete(id);
 }
-await kill(running.child);
+await running.end("SIGKILL");
 await postgres?.remove();
 rmSync(data, { recursive: true, force: true });
 console.log(

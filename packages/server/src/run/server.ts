@@ -115,7 +115,8 @@ function followOthers({ database, live, log }: Services): () => void {
       [JSON.stringify(shops)],
     );
     for (const { id, last_seq } of rows) {
-      if (seen.has(id) && seen.get(id) !== last_seq) live.news(id);
+      // A shop met for the first time may have news since its page read the log.
+      if (seen.get(id) !== last_seq) live.news(id);
       seen.set(id, last_seq);
     }
     const out = await database.all<{ id: string }>(
