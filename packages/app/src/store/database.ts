@@ -1,30 +1,6 @@
-import { type DBSchema, type IDBPDatabase, openDB } from "idb";
-
-/** One record of the log, as written: one line of JSON. */
-export interface StoredRecord {
-  readonly id: string;
-  readonly line: string;
-}
-
-/** A choice of this device's own, never part of the log. */
-export interface Setting {
-  readonly key: string;
-  readonly value: unknown;
-}
-
-/** A picture kept on this device, under the hash the log names. */
-export interface StoredPhoto {
-  readonly hash: string;
-  readonly blob: Blob;
-}
-
-interface Tables extends DBSchema {
-  records: { key: string; value: StoredRecord };
-  /** Ids of records that the shop's server has not said it has. */
-  unsent: { key: string; value: string };
-  settings: { key: string; value: Setting };
-  photos: { key: string; value: StoredPhoto };
-}
+import { type IDBPDatabase, openDB } from "idb";
+import { type PhotoShelf, photoShelf } from "./photo-shelf.ts";
+import type { Setting, StoredRecord, Tables } from "./tables.ts";
 
 const VERSION = 2;
 
@@ -71,7 +47,7 @@ export interface SyncShelf {
 export interface Database {
   readonly records: RecordShelf;
   readonly settings: Shelf<Setting>;
-  readonly photos: Shelf<StoredPhoto>;
+  readonly photos: PhotoShelf;
   readonly sync: SyncShelf;
 }
 
@@ -97,16 +73,11 @@ export async function openDatabase(name = "jetwright"): Promise<Database> {
   });
   return {
     records: recordShelf(database),
-    settings: shelf(database, "settings"),
-    photos: shelf(database, "photos"),
+    settings: settingShelf(database),
+    photos: photoShelf(database),
     sync: syncShelf(database),
   };
 }
-
-const writing = <Store extends "records" | "settings" | "photos">(
-  database: IDBPDatabase<Tables>,
-  store: Store,
-) => database.transaction(store, "readwrite", { durability: "strict" });
 
 const writingLog = (database: IDBPDatabase<Tables>) =>
   database.transaction(["records", "unsent", "settings"], "readwrite", { durability: "strict" });
@@ -153,19 +124,17 @@ function recordShelf(database: IDBPDatabase<Tables>): RecordShelf {
   };
 }
 
-function shelf<Store extends "settings" | "photos">(
-  database: IDBPDatabase<Tables>,
-  store: Store,
-): Shelf<Tables[Store]["value"]> {
+function settingShelf(database: IDBPDatabase<Tables>): Shelf<Setting> {
+  const writing = () => database.transaction("settings", "readwrite", { durability: "strict" });
   return {
-    get: (key) => database.get(store, key),
+    get: (key) => database.get("settings", key),
     put: async (value) => {
-      const { store: table, done } = writing(database, store);
-      await Promise.all([table.put(value), done]);
+      const { store, done } = writing();
+      await Promise.all([store.put(value), done]);
     },
     delete: async (key) => {
-      const { store: table, done } = writing(database, store);
-      await Promise.all([table.delete(key), done]);
+      const { store, done } = writing();
+      await Promise.all([store.delete(key), done]);
     },
   };
 }

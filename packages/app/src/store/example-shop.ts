@@ -1,7 +1,8 @@
 import type { Outcome } from "@jetwright/core";
-import { type StoredRecord, SYNC_CURSOR } from "./database.ts";
+import { SYNC_CURSOR } from "./database.ts";
 import type { NotKept } from "./log-store.ts";
 import type { Shop } from "./shop.ts";
+import type { StoredRecord } from "./tables.ts";
 
 interface ExampleRecord extends StoredRecord {
   readonly bike: string | null;

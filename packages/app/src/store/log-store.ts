@@ -3,7 +3,8 @@ import { type JsonObject, writeRecord } from "@jetwright/records";
 import type { Words } from "../words/en.ts";
 import type { Language } from "../words/figures.ts";
 import { english, wordsAtHand } from "../words/languages.ts";
-import type { Database, StoredRecord } from "./database.ts";
+import type { Database } from "./database.ts";
+import type { StoredRecord } from "./tables.ts";
 
 export type NotKept = keyof Words["backup"]["notKept"];
 

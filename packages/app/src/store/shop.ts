@@ -5,9 +5,10 @@ import { useContext, useEffect, useState } from "preact/hooks";
 import { type Engine, startEngine } from "../engine/client.ts";
 import type { AnswerOf, ArgumentsOf, Question } from "../engine/protocol.ts";
 import { usePreferences } from "../preferences/use-preferences.ts";
-import { type Arrived, type Database, openDatabase, type StoredRecord } from "./database.ts";
+import { type Arrived, type Database, openDatabase } from "./database.ts";
 import { Foresight } from "./foresight.ts";
 import { LogStore, type NotKept } from "./log-store.ts";
+import type { StoredRecord } from "./tables.ts";
 import { joinTabs, type Tabs } from "./tabs.ts";
 import { type Watched, watched } from "./value.ts";
 

@@ -1,6 +1,7 @@
 import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
-import { openDatabase, type StoredRecord } from "../store/database.ts";
+import { openDatabase } from "../store/database.ts";
+import type { StoredRecord } from "../store/tables.ts";
 import { DAMAGED, type NotTaken, type Remote, syncOnce } from "./sync-once.ts";
 
 const whole = (id: string): StoredRecord => ({ id, line: `{"id":"${id}","kind":"note","v":1}` });

@@ -1,12 +1,7 @@
 import type { Json } from "@jetwright/records";
 import { writeRecord } from "@jetwright/records";
-import {
-  type Arrived,
-  type Setting,
-  type StoredRecord,
-  SYNC_CURSOR,
-  type SyncShelf,
-} from "../store/database.ts";
+import { type Arrived, SYNC_CURSOR, type SyncShelf } from "../store/database.ts";
+import type { Setting, StoredRecord } from "../store/tables.ts";
 
 /** A record that the server did not take, with its reason. */
 export interface NotTaken {

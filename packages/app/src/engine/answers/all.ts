@@ -53,6 +53,8 @@ export const ANSWERS = {
   orders: later(() => import("./orders/order-list.ts").then((m) => m.orderList)),
   order: later(() => import("./orders/order-view.ts").then((m) => m.orderView)),
   customers: later(() => import("./orders/customer-list.ts").then((m) => m.customerList)),
+  photos: later(() => import("./photos/photos-of.ts").then((m) => m.photosOf)),
+  photosNamed: later(() => import("./photos/photos-named.ts").then((m) => m.photosNamed)),
   readPiece: later(() => import("./copy/read-piece.ts").then((m) => m.readPiece)),
   sheet: later(() => import("./sheet/sheet.ts").then((m) => m.sheetOf)),
   soundEngine: later(() => import("./listen/sound-engine.ts").then((m) => m.soundEngine)),

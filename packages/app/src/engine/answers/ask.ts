@@ -3,6 +3,7 @@ import { type AskWords, ask } from "../../words/en/ask.ts";
 import { sentencesIn } from "../sentences.ts";
 import type { EngineState } from "../state.ts";
 import { setupLines } from "./part-lines.ts";
+import { personOf } from "./story/person-of.ts";
 import { airWords, fuelWords, sentenceOf } from "./story/sentence.ts";
 import { setupWords } from "./story/setup-words.ts";
 import { type Saying, storyWords } from "./story/story-words.ts";
@@ -134,9 +135,4 @@ function float(
     ...checks.filter(({ body }) => FLOAT_CHECKS.test(body.check)).map((entry) => sentenceOf(entry, say)),
     vent && words.vent(vent),
   ]);
-}
-
-function personOf({ source }: UsedEntry): string | null {
-  const by = source.by as { readonly person?: unknown } | undefined;
-  return typeof by?.person === "string" && by.person !== "" ? by.person : null;
 }

@@ -1,6 +1,6 @@
 import { LINE_LIMIT, type Problem } from "@jetwright/records";
 import type { Piece, PieceAsked } from "../../engine/answers/copy/read-piece.ts";
-import type { StoredRecord } from "../../store/database.ts";
+import type { StoredRecord } from "../../store/tables.ts";
 
 /** A file of records as read, before anything of it is kept. */
 export interface FileRead {

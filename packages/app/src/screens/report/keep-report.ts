@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { StoredRecord } from "../../store/database.ts";
 import type { Shop } from "../../store/shop.ts";
+import type { StoredRecord } from "../../store/tables.ts";
 import { isEmpty, type ReportDraft, reportBody } from "./draft.ts";
 
 /** Long enough for a second tap to come. */

@@ -122,7 +122,7 @@ function usedSentence(entry: UsedEntry, words: Saying, find: Find): string {
     case "note":
       return words.note(entry.body.text);
     case "photo":
-      return words.photo(entry.body.of ?? "");
+      return words.photo(joined([entry.body.part && words.part[entry.body.part], entry.body.of]));
     case "advice-given": {
       const { followed } = entry.body;
       const done = followed === undefined ? null : followed ? words.followed : words.notFollowed;
