@@ -12,6 +12,8 @@ import { fetchWords, languageWanted } from "./words/languages.ts";
 const root = document.getElementById("app")!;
 
 const LATE_WORDS_MS = 500;
+/** When the first screens are long drawn. */
+const CALM_MS = 60_000;
 
 try {
   const shop = await Shop.open();
@@ -24,6 +26,10 @@ try {
   // For a person at the console, and for the tests that kill the browser while it writes.
   Object.assign(window, { jetwright: shop });
   void followShop(shop);
+  setTimeout(() => {
+    // What cannot be had now is done another day.
+    import("./photos/sweep-photos.ts").then(({ sweepPhotos }) => sweepPhotos(shop)).catch(() => undefined);
+  }, CALM_MS);
   render(<App shop={shop} preferences={preferences} />, root);
 } catch (error) {
   // Nothing can be kept here: say so instead of losing what would be typed.

@@ -13,6 +13,7 @@ import { home } from "./de/home.ts";
 import { listen } from "./de/listen.ts";
 import { newBike } from "./de/new-bike.ts";
 import { orders } from "./de/orders.ts";
+import { photos } from "./de/photos.ts";
 import { pictures } from "./de/pictures.ts";
 import { report } from "./de/report.ts";
 import { right } from "./de/right.ts";
@@ -39,6 +40,7 @@ export const de: Words = {
   report,
   right,
   home,
+  photos,
   pictures,
   ask,
   sheet,

@@ -9,6 +9,7 @@ import { history } from "./en/history.ts";
 import { listen } from "./en/listen.ts";
 import { newBike } from "./en/new-bike.ts";
 import { orders } from "./en/orders.ts";
+import { photos } from "./en/photos.ts";
 import { report } from "./en/report.ts";
 import { sheet } from "./en/sheet.ts";
 import { start } from "./en/start.ts";
@@ -27,6 +28,7 @@ export const en = {
   best,
   newBike,
   orders,
+  photos,
   report,
   ask,
   sheet,

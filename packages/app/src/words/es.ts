@@ -14,6 +14,7 @@ import { home } from "./es/home.ts";
 import { listen } from "./es/listen.ts";
 import { newBike } from "./es/new-bike.ts";
 import { orders } from "./es/orders.ts";
+import { photos } from "./es/photos.ts";
 import { pictures } from "./es/pictures.ts";
 import { report } from "./es/report.ts";
 import { right } from "./es/right.ts";
@@ -39,6 +40,7 @@ export const es: Words = {
   report,
   right,
   home,
+  photos,
   pictures,
   ask,
   sheet,

@@ -18,7 +18,7 @@ const saved = async (name: string, text: string): Promise<boolean> => {
 
 /** The log to a file and back, and what the browser does with what it keeps. */
 export function BackupScreen() {
-  const words = useWords().backup;
+  const { backup: words, photos } = useWords();
   const shop = useShop();
   const [{ lastCopyAt, language }, setPreferences] = usePreferences();
   const state = useAnswer("copyState", { lastCopyAt });
@@ -48,7 +48,7 @@ export function BackupScreen() {
               {lastCopyAt === null ? words.never : words.last(dayText(lastCopyAt, language), state.since)}
             </p>
           )}
-          <p class="quiet small">{words.noPictures}</p>
+          <p class="quiet small">{photos.notInCopy}</p>
           <button type="button" class="button main" disabled={busy} onClick={() => void copy(saved)}>
             {words.save}
           </button>

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { usePreferences } from "../../preferences/use-preferences.ts";
+import { useShop } from "../../store/shop.ts";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { askForLasting, bytesText, type StorageState, storageState } from "./storage-state.ts";
@@ -10,9 +11,15 @@ const LITTLE = 50_000_000;
 /** What the browser does with what it keeps, in plain words. */
 export function Storage() {
   const words = useWords().backup;
+  const { stored } = useWords().photos;
   const [{ language }] = usePreferences();
   const [state, setState] = useState<StorageState | null>(null);
-  useEffect(() => void storageState().then(setState), []);
+  const shelf = useShop().database.photos;
+  const [photos, setPhotos] = useState<readonly { readonly bytes: number }[]>([]);
+  useEffect(() => {
+    void storageState().then(setState);
+    shelf.held().then(setPhotos, () => undefined);
+  }, [shelf]);
   const ask = async () => {
     const agreed = await askForLasting();
     say(agreed ? words.askedYes : words.askedNo);
@@ -39,6 +46,17 @@ export function Storage() {
           )}
           {state.free !== null && state.free < LITTLE && <p class="caution">{words.low}</p>}
         </>
+      )}
+      {photos.length > 0 && (
+        <p class="quiet">
+          {stored(
+            photos.length,
+            bytesText(
+              photos.reduce((sum, { bytes }) => sum + bytes, 0),
+              language,
+            ),
+          )}
+        </p>
       )}
       <p class="quiet">{words.privateWindow}</p>
     </>

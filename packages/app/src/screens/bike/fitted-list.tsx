@@ -1,3 +1,5 @@
+import type { FittedPart } from "@jetwright/records";
+import type { ComponentChildren } from "preact";
 import { Link } from "wouter-preact";
 import type { Fitted, FittedRow } from "../../engine/answers/fitted.ts";
 import { useWords } from "../../words/use-words.ts";
@@ -8,13 +10,15 @@ interface FittedListProps {
   readonly fitted: Fitted;
   /** Also the parts that are only noted and that nobody named. */
   readonly all?: boolean;
+  /** What stands beside a part, such as its picture; null for nothing. */
+  readonly beside?: (part: FittedPart) => ComponentChildren;
 }
 
 /** Parts that are noted and never reckoned with: left out while nobody named them. */
 const NOTED_ONLY: readonly string[] = ["pilotAirJet", "mainAirJet"];
 
 /** Every part with what it is and how that is known; a tap edits it. */
-export function FittedList({ bike, fitted, all = false }: FittedListProps) {
+export function FittedList({ bike, fitted, all = false, beside = () => null }: FittedListProps) {
   const words = useWords().fitted;
   const name = ({ part }: FittedRow) =>
     part === "screw" && fitted.screw !== null ? words.screw[fitted.screw] : words.part[part];
@@ -23,7 +27,7 @@ export function FittedList({ bike, fitted, all = false }: FittedListProps) {
       {fitted.rows
         .filter(({ part, value }) => all || value !== null || !NOTED_ONLY.includes(part))
         .map((row) => (
-          <li key={row.part}>
+          <li key={row.part} class="beside">
             <Link class="row" href={bikeAddress(bike, `fitted/${row.part}`)}>
               <span>{name(row)}</span>
               {row.value === null ? (
@@ -35,6 +39,7 @@ export function FittedList({ bike, fitted, all = false }: FittedListProps) {
                 </span>
               )}
             </Link>
+            {beside(row.part)}
           </li>
         ))}
     </ul>

@@ -25,7 +25,19 @@ export interface ChangeDraft {
   readonly taken: Readonly<Partial<Record<LabourPart, boolean>>>;
   /** What came off went into the drawer; left out: yes where it is known what it is. */
   readonly kept: Readonly<Partial<Record<LabourPart, boolean>>>;
-  readonly photos: readonly { readonly hash: string; readonly of: string }[];
+  readonly photos: readonly DraftPhoto[];
+}
+
+/** A picture taken during a change. */
+export interface DraftPhoto {
+  readonly hash: string;
+  /** Left out in drafts of an earlier version, which say it in words. */
+  readonly part?: LabourPart;
+  readonly of?: string;
+  /** It shows what goes in; left out: what came out. */
+  readonly goesIn?: boolean;
+  /** When it was taken, milliseconds since 1970. */
+  readonly at?: number;
 }
 
 export const newDraft = (plan: ChangePlan): ChangeDraft => ({

@@ -10,6 +10,7 @@ import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
 import {
   type ChangeDraft,
+  type DraftPhoto,
   isSameWork,
   isUntouched,
   newDraft,
@@ -21,7 +22,7 @@ import {
   togetherTicks,
 } from "./change-draft.ts";
 import { ChooseParts } from "./choose-parts.tsx";
-import { cameOut, fittedRecords, wentIn } from "./fitted-records.ts";
+import { cameOut, fittedRecords, photoRecord, wentIn } from "./fitted-records.ts";
 import { PartPage } from "./part-page.tsx";
 import { Ready } from "./ready.tsx";
 import { RunawayCard } from "./runaway-card.tsx";
@@ -38,7 +39,7 @@ export function Change({ params }: ChangeProps) {
   const words = useWords().change;
   const step = params.index !== undefined && /^\d{1,3}$/.test(params.index) ? Number(params.index) : null;
   const plan = useAnswer("change", { bike, step });
-  const [draft, setDraft] = useChangeDraft(bike);
+  const { draft, setDraft, amend } = useChangeDraft(bike);
   const [goOn, setGoOn] = useState(false);
   const fresh = plan?.ok === true && draft !== undefined && (draft === null || isUntouched(draft));
   const renew = fresh && plan.ok && (draft === null || !isSameWork(draft, plan.value));
@@ -77,7 +78,7 @@ export function Change({ params }: ChangeProps) {
       </Screen>
     );
   }
-  return <ChangeWork bike={bike} step={step} draft={draft} onChange={setDraft} back={back} />;
+  return <ChangeWork bike={bike} step={step} draft={draft} onChange={setDraft} onAmend={amend} back={back} />;
 }
 
 interface ChangeWorkProps {
@@ -85,13 +86,15 @@ interface ChangeWorkProps {
   readonly step: number | null;
   readonly draft: ChangeDraft;
   readonly onChange: (draft: ChangeDraft | null) => void;
+  readonly onAmend: (to: (draft: ChangeDraft) => ChangeDraft) => boolean;
   readonly back: { readonly to: string; readonly words: string };
 }
 
 type Wrong = { readonly side: "came" | "went"; readonly field: string; readonly detail: string };
 
-function ChangeWork({ bike, step, draft, onChange, back }: ChangeWorkProps) {
+function ChangeWork({ bike, step, draft, onChange, onAmend, back }: ChangeWorkProps) {
   const words = useWords().change;
+  const photoWords = useWords().photos;
   const edit = { ...useWords().fitted.edit, needed: words.needed };
   const shop = useShop();
   const [, go] = useLocation();
@@ -134,6 +137,23 @@ function ChangeWork({ bike, step, draft, onChange, back }: ChangeWorkProps) {
     setWrong({ side, field: reason, detail });
     say(detail);
     return false;
+  }
+
+  /** A picture may be ready only after the change was written down: then it gets its record by itself. */
+  function addPhoto(photo: DraftPhoto): void {
+    if (onAmend((now) => ({ ...now, photos: [photo, ...now.photos] }))) say(photoWords.kept);
+    else
+      void shop
+        .keep(photoRecord(photo, bike, Date.now()))
+        .then((kept) => say(kept.ok ? photoWords.kept : kept.detail));
+  }
+
+  function removePhoto(photo: DraftPhoto): void {
+    onAmend((now) => ({ ...now, photos: now.photos.filter((one) => one !== photo) }));
+    say(photoWords.removed, {
+      words: photoWords.undo,
+      act: () => void onAmend((now) => ({ ...now, photos: [photo, ...now.photos] })),
+    });
   }
 
   async function keep(): Promise<void> {
@@ -212,6 +232,8 @@ function ChangeWork({ bike, step, draft, onChange, back }: ChangeWorkProps) {
           anatomies={anatomy?.ok ? anatomy.value : null}
           wrong={wrong}
           onChange={change}
+          onPhoto={addPhoto}
+          onRemovePhoto={removePhoto}
         />
       )}
       {page === "together" && <Ticks ids={togetherTicks(draft)} ticked={draft.ticked} onTick={tick} />}

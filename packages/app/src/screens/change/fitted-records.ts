@@ -3,7 +3,7 @@ import type { JsonObject } from "@jetwright/records";
 import type { Draft } from "../../store/shop.ts";
 import type { Words } from "../../words/en.ts";
 import { readPart, typedFrom } from "../fitted/read-part.ts";
-import { type ChangeDraft, groovesAfter, planned } from "./change-draft.ts";
+import { type ChangeDraft, type DraftPhoto, groovesAfter, planned } from "./change-draft.ts";
 import { fromDrawer, intoDrawer, isBackIn, movedParts } from "./from-drawer.ts";
 
 type ReadWords = Words["fitted"]["edit"];
@@ -122,6 +122,21 @@ export function fittedRecords(
         ...(record === null ? {} : { replaces: record }),
       },
     },
-    ...draft.photos.map((photo) => ({ kind: "photo", bike, at, body: { ...photo } }) as const),
+    ...draft.photos.map((photo) => photoRecord(photo, bike, at)),
   ]);
+}
+
+/** A picture of what came out is older than the change, one of what went in is not: so each shows the part it is of. */
+export function photoRecord(
+  { hash, part, of, goesIn, at: taken }: DraftPhoto,
+  bike: string,
+  at: number,
+): Draft {
+  const before = at - JUST_BEFORE_MS;
+  return {
+    kind: "photo",
+    bike,
+    at: goesIn === true ? at : Math.min(taken ?? before, before),
+    body: { hash, ...(part === undefined ? {} : { part }), ...(of === undefined ? {} : { of }) },
+  };
 }

@@ -1,5 +1,6 @@
 import type { LabourPart } from "@jetwright/core";
 import type { Anatomies } from "../../engine/answers/anatomy.ts";
+import { PhotoField } from "../../photos/photo-field.tsx";
 import { ClipPicture } from "../../pictures/clip-picture.tsx";
 import { ScrewPicture } from "../../pictures/screw-picture.tsx";
 import { CarburetorSection } from "../../pictures/section/carburetor-section.tsx";
@@ -10,11 +11,10 @@ import "../../styles/section.css";
 import { Choice } from "../../ui/choice.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { typedFrom } from "../fitted/read-part.ts";
-import { type Came, type ChangeDraft, type How, planned } from "./change-draft.ts";
+import { type Came, type ChangeDraft, type DraftPhoto, type How, planned } from "./change-draft.ts";
 import { DrawerTicks } from "./drawer-ticks.tsx";
 import { mayMove } from "./fitted-records.ts";
 import { PartFields } from "./part-fields.tsx";
-import { PhotoField } from "./photo-field.tsx";
 
 interface PartPageProps {
   readonly part: LabourPart;
@@ -23,12 +23,15 @@ interface PartPageProps {
   /** The field that could not be read, and whether it is of what came out or of what goes in. */
   readonly wrong: { readonly side: "came" | "went"; readonly field: string; readonly detail: string } | null;
   readonly onChange: (draft: ChangeDraft) => void;
+  readonly onPhoto: (photo: DraftPhoto) => void;
+  readonly onRemovePhoto: (photo: DraftPhoto) => void;
 }
 
 /** One part: how, where it sits, what came out and what goes in. */
-export function PartPage({ part, draft, anatomies, wrong, onChange }: PartPageProps) {
+export function PartPage({ part, draft, anatomies, wrong, onChange, onPhoto, onRemovePhoto }: PartPageProps) {
   const words = useWords().change;
   const edit = useWords().fitted.edit;
+  const photoWords = useWords().photos;
   const [{ person }] = usePreferences();
   const { how, now, proposed } = planned(draft, part);
   const written = valueText(part, now);
@@ -41,6 +44,17 @@ export function PartPage({ part, draft, anatomies, wrong, onChange }: PartPagePr
   const moved = mayMove(draft, part, edit);
   // What is turned or moved does not come out.
   const stays = part === "screw" || part === "clip";
+  const photoField = (goesIn: boolean) => {
+    const photos = draft.photos.filter((photo) => photo.part === part && (photo.goesIn ?? false) === goesIn);
+    return (
+      <PhotoField
+        label={goesIn ? photoWords.labelNow : photoWords.label}
+        photos={photos.map((photo) => ({ ...photo, part, of: "", by: null, at: photo.at ?? 0 }))}
+        onKept={(hash) => onPhoto({ hash, part, goesIn, at: Date.now() })}
+        onRemove={({ hash }) => onRemovePhoto(photos.find((photo) => photo.hash === hash)!)}
+      />
+    );
+  };
   return (
     <>
       <p>{how ?? words.how(part)}</p>
@@ -79,15 +93,7 @@ export function PartPage({ part, draft, anatomies, wrong, onChange }: PartPagePr
             {person !== "" && <span class="small quiet">{words.by(person)}</span>}
           </>
         )}
-        <PhotoField
-          count={draft.photos.filter(({ of }) => of === words.part(part, draft.plan.screw)).length}
-          onKept={(hash) =>
-            onChange({
-              ...draft,
-              photos: [...draft.photos, { hash, of: words.part(part, draft.plan.screw) }],
-            })
-          }
-        />
+        {photoField(false)}
       </section>
       <section class="stack">
         <h2>{stays ? words.setTo : words.goesIn}</h2>
@@ -98,6 +104,7 @@ export function PartPage({ part, draft, anatomies, wrong, onChange }: PartPagePr
           wrong={wrong?.side === "went" ? wrong : null}
           onType={(next) => onChange({ ...draft, went: { ...draft.went, [part]: next } })}
         />
+        {photoField(true)}
         <DrawerTicks
           took={moved.took === null ? null : draft.taken[part] !== false}
           kept={moved.kept === null ? null : draft.kept[part] !== false}

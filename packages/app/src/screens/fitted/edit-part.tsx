@@ -3,6 +3,9 @@ import { useState } from "preact/hooks";
 import { Link, useLocation } from "wouter-preact";
 import type { DrawerLine } from "../../engine/answers/drawer/drawer-view.ts";
 import type { Fitted } from "../../engine/answers/fitted.ts";
+import { PhotoField } from "../../photos/photo-field.tsx";
+import { removePhoto } from "../../photos/remove-photo.ts";
+import { fittedPhotos } from "../../photos/shown-photo.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { NumberField } from "../../ui/number-field.tsx";
@@ -63,8 +66,9 @@ interface PartFormProps {
 }
 
 function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
-  const { fitted: words, newBike, pictures } = useWords();
+  const { fitted: words, newBike, photos: photoWords, pictures } = useWords();
   const shop = useShop();
+  const photos = fittedPhotos(useAnswer("photos", { bike }) ?? []);
   const [, go] = useLocation();
   const row = fitted.rows.find((one) => one.part === part)!;
   const known = row.value !== null;
@@ -73,6 +77,8 @@ function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
   const [happened, setHappened] = useState<"found" | "changed">(known ? "changed" : "found");
   // What the carburetor is, where nobody looked yet: the same look tells it.
   const [seen, setSeen] = useState<Seen>({});
+  // When the first picture was taken on this page, milliseconds since 1970: it shows the part as it is here.
+  const [pictured, setPictured] = useState<number | null>(null);
   const [wrong, setWrong] = useState<{ readonly field: PartField; readonly detail: string } | null>(null);
   const [took, setTook] = useState(true);
   const [kept, setKept] = useState(true);
@@ -103,6 +109,7 @@ function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
       words,
       {
         kind: "setup-fitted",
+        ...(found || unknown || pictured === null ? {} : { at: pictured }),
         body: {
           [part]: read === null ? "unknown" : read.value,
           ...moved,
@@ -119,6 +126,14 @@ function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
     }
     go(back.to);
     say(unknown ? words.edit.unknownKept : words.kept, written.value);
+  }
+
+  async function keepPhoto(hash: string) {
+    const at = Date.now();
+    const written = await keepUndoable(shop, bike, photoWords, { kind: "photo", at, body: { hash, part } });
+    if (!written.ok) return say(written.detail);
+    setPictured((first) => first ?? at);
+    say(photoWords.kept, written.value);
   }
 
   const field = (key: PartField, label: string, hint?: string, unit?: string) => {
@@ -216,6 +231,12 @@ function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
           words: words.edit.howOptions[value],
         }))}
         onChoose={setHow}
+      />
+      <PhotoField
+        label={photoWords.label}
+        photos={photos.get(part) ?? []}
+        onKept={(hash) => void keepPhoto(hash)}
+        onRemove={({ record }) => void removePhoto(shop, bike, record, photoWords)}
       />
       {part === "needle" && (
         <Link class="button plain" href="/drawer/needle">

@@ -1,4 +1,8 @@
+import type { FittedPart } from "@jetwright/records";
 import { Link } from "wouter-preact";
+import { PhotoThumb } from "../../photos/photo-thumb.tsx";
+import { removePhoto } from "../../photos/remove-photo.ts";
+import { fittedPhotos } from "../../photos/shown-photo.ts";
 import { dayText } from "../../preferences/day.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
@@ -18,6 +22,8 @@ export function FittedPage({ params }: { readonly params: { readonly bike: strin
   const [preferences] = usePreferences();
   const view = useAnswer("bike", { bike });
   const fitted = useAnswer("fitted", { bike });
+  const photos = fittedPhotos(useAnswer("photos", { bike }) ?? []);
+  const photoWords = useWords().photos;
   const before = useAnswer("takeBack", { bike, language: preferences.language });
 
   async function takeBack() {
@@ -26,6 +32,18 @@ export function FittedPage({ params }: { readonly params: { readonly bike: strin
     if (!kept.ok) say(kept.detail);
     else say(words.takenBack, kept.value);
   }
+
+  const thumb = (part: FittedPart) => {
+    const shown = photos.get(part);
+    if (shown === undefined) return null;
+    return (
+      <PhotoThumb
+        key={part}
+        photos={shown}
+        onRemove={({ record }) => void removePhoto(shop, bike, record, photoWords)}
+      />
+    );
+  };
 
   return (
     <Screen
@@ -36,7 +54,7 @@ export function FittedPage({ params }: { readonly params: { readonly bike: strin
     >
       <p>{words.intro}</p>
       {fitted !== null && !fitted.ok && <p>{fitted.detail}</p>}
-      {fitted?.ok && <FittedList bike={bike} fitted={fitted.value} all />}
+      {fitted?.ok && <FittedList bike={bike} fitted={fitted.value} all beside={thumb} />}
       {fitted?.ok && (
         <div class="stack">
           <Link class="button" href={bikeAddress(bike, "change")}>

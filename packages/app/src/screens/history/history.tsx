@@ -1,6 +1,9 @@
 import { useState } from "preact/hooks";
 import "../../styles/history.css";
 import type { HistoryLine } from "../../engine/answers/history.ts";
+import type { BikePhoto } from "../../engine/answers/photos/photos-of.ts";
+import { PhotoThumb } from "../../photos/photo-thumb.tsx";
+import { removePhoto } from "../../photos/remove-photo.ts";
 import { BikeTrend } from "../../pictures/bike-trend.tsx";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
@@ -20,6 +23,7 @@ export function HistoryScreen({ params }: { readonly params: { readonly bike: st
   const words = useWords().history;
   const [{ language }] = usePreferences();
   const history = useAnswer("history", { bike, language });
+  const photos = new Map(useAnswer("photos", { bike })?.map((photo) => [photo.record, photo]));
   const [shown, setShown] = useState(PAGE);
   return (
     <Screen
@@ -45,6 +49,7 @@ export function HistoryScreen({ params }: { readonly params: { readonly bike: st
                   key={line.id}
                   bike={bike}
                   line={line}
+                  photo={photos.get(line.id) ?? null}
                   newDay={dayText(line.at, language) !== dayText(history.lines[i - 1]?.at ?? -1, language)}
                 />
               ))}
@@ -65,10 +70,13 @@ export function HistoryScreen({ params }: { readonly params: { readonly bike: st
 interface StoryLineProps {
   readonly bike: string;
   readonly line: HistoryLine;
+  /** The picture that the line is about. */
+  readonly photo: BikePhoto | null;
   readonly newDay: boolean;
 }
 
-function StoryLine({ bike, line, newDay }: StoryLineProps) {
+function StoryLine({ bike, line, photo, newDay }: StoryLineProps) {
+  const photoWords = useWords().photos;
   const words = useWords().history;
   const shop = useShop();
   const [{ language }] = usePreferences();
@@ -112,6 +120,12 @@ function StoryLine({ bike, line, newDay }: StoryLineProps) {
               .join(" · ")}
           </p>
         </div>
+        {photo !== null && (
+          <PhotoThumb
+            photos={[photo]}
+            onRemove={({ record }) => void removePhoto(shop, bike, record, photoWords)}
+          />
+        )}
         {line.kind === "record-struck" ? null : line.struck !== null ? (
           <button type="button" class="button plain" onClick={() => void countAgain(line.struck!.id)}>
             {words.unstrike}

@@ -8,7 +8,6 @@ export const backup: Words["backup"] = {
   back: "Motorräder",
   lead: "Das Logbuch liegt nur auf diesem Gerät. Eine Kopie an einem anderen Ort übersteht ein verlorenes oder kaputtes Telefon.",
   count: (count) => `${records(count)} auf diesem Gerät.`,
-  noPictures: "Bilder sind nicht in der Kopie: sie bleiben auf diesem Telefon.",
   never: "Es gibt noch keine Kopie.",
   last: (day, since) =>
     since === 0

@@ -88,14 +88,6 @@ export const change: Words["change"] = {
   fromDrawer: "Es kam aus der Schublade",
   intoDrawer: "Was herauskam, kommt in die Schublade",
   drawing: "In der Zeichnung Gas geben",
-  photo: "Ein Foto davon machen",
-  photoHint: "Wenn du magst; es bleibt auf diesem Telefon.",
-  photoKept: "Das Foto ist auf diesem Telefon gespeichert.",
-  photoNot:
-    "Kein Foto gespeichert: Diese Seite wurde über eine ungeschützte Verbindung geöffnet, und dort gibt der Browser Fotos keinen Fingerabdruck. Alles andere geht.",
-  photoFull:
-    "Kein Foto gespeichert: Der Speicher des Telefons nahm es nicht an. Alles andere ist gespeichert.",
-  photos: (count) => (count === 1 ? "1 Foto" : `${count} Fotos`),
   togetherTitle: "Zusammenbau",
   startTitle: "Vor dem ersten Start",
   snap: "Motor aus. Gas auf und loslassen, bei drei Lenkerstellungen. Der Schieber muss jedes Mal zuschnappen.",

@@ -5,7 +5,6 @@ export const backup = {
   back: "Bikes",
   lead: "The log lives on this device alone. A copy in another place keeps it through a lost or broken phone.",
   count: (count: number) => `${records(count)} on this device.`,
-  noPictures: "Pictures are not in the copy: they stay on this phone.",
   never: "No copy was made yet.",
   last: (day: string, since: number) =>
     since === 0

@@ -84,13 +84,6 @@ export const change = {
   fromDrawer: "It came from the drawer",
   intoDrawer: "What came out goes into the drawer",
   drawing: "Open the throttle in the drawing",
-  photo: "Take a picture of it",
-  photoHint: "If you like; it stays on this phone.",
-  photoKept: "The picture is kept on this phone.",
-  photoNot:
-    "No picture kept: this page was opened over a connection without protection, and the browser gives no fingerprint for pictures there. All else works.",
-  photoFull: "No picture kept: the phone's storage would not take it. All else is kept.",
-  photos: (count: number) => (count === 1 ? "1 picture" : `${count} pictures`),
   togetherTitle: "Back together",
   startTitle: "Before the first start",
   snap: "Engine off. Open the throttle and let go, at three places of the bars. The slide must snap shut each time.",

@@ -8,7 +8,6 @@ export const backup: Words["backup"] = {
   back: "Motos",
   lead: "El cuaderno está solo en este aparato. Una copia en otro sitio lo salva si el teléfono se pierde o se rompe.",
   count: (count) => `${records(count)} en este aparato.`,
-  noPictures: "Las fotos no van en la copia: se quedan en este teléfono.",
   never: "Aún no se ha hecho ninguna copia.",
   last: (day, since) =>
     since === 0

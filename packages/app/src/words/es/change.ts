@@ -84,13 +84,6 @@ export const change: Words["change"] = {
   fromDrawer: "Salió del cajón",
   intoDrawer: "Lo que salió va al cajón",
   drawing: "Abrir el gas en el dibujo",
-  photo: "Hacerle una foto",
-  photoHint: "Si quieres; se queda en este teléfono.",
-  photoKept: "La foto está guardada en este teléfono.",
-  photoNot:
-    "No se guardó la foto: esta página se abrió con una conexión sin protección, y ahí el navegador no da huella a las fotos. Lo demás funciona.",
-  photoFull: "No se guardó la foto: la memoria del teléfono no la aceptó. Lo demás está guardado.",
-  photos: (count) => (count === 1 ? "1 foto" : `${count} fotos`),
   togetherTitle: "Montaje",
   startTitle: "Antes del primer arranque",
   snap: "Motor parado. Abre el gas y suéltalo con el manillar en tres posiciones. La campana debe cerrarse de golpe cada vez.",
