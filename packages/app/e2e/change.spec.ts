@@ -56,7 +56,7 @@ test("a change is carried out from its card, and the log has what was really fit
   await page.getByRole("radio", { name: "measured it" }).check();
   await expect(page.getByText("Read by Ilse.")).toBeVisible();
   await page
-    .getByLabel(/Take a picture/)
+    .getByLabel("Take a picture: Picture of it", { exact: true })
     .setInputFiles({ name: "jet.jpg", mimeType: "image/jpeg", buffer: await photographed(page) });
   await expect(page.getByText("The picture is kept on this phone.")).toBeVisible();
 

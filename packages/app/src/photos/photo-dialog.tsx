@@ -12,7 +12,7 @@ interface PhotoDialogProps<Photo extends ShownPhoto> {
   readonly onClose: () => void;
 }
 
-/** Pictures large, one at a time: what part, who took it and when; closer, saved as a file, removed. */
+/** Pictures large, one at a time: what part, who took it and when; enlarged, saved as a file, removed. */
 export function PhotoDialog<Photo extends ShownPhoto>({
   photos,
   onRemove,
@@ -75,22 +75,22 @@ export function PhotoDialog<Photo extends ShownPhoto>({
 function Large({ photo, name }: { readonly photo: ShownPhoto; readonly name: string }) {
   const words = useWords().photos;
   const found = usePhoto(photo.hash);
-  const [close, setClose] = useState(false);
+  const [large, setLarge] = useState(false);
   if (found === null) return <div class="photo-large" />;
   if (found === "missing") return <p>{words.missing}</p>;
   return (
     <>
-      {/* It scrolls when close, so the keyboard must reach it. */}
+      {/* It scrolls when large, so the keyboard must reach it. */}
       <section
-        class={close ? "photo-large close" : "photo-large"}
+        class={large ? "photo-large larger" : "photo-large"}
         aria-label={name}
-        tabIndex={close ? 0 : -1}
+        tabIndex={large ? 0 : -1}
       >
         <img src={found} alt={name} />
       </section>
       <div class="photo-ways">
-        <button type="button" class="button plain" onClick={() => setClose(!close)}>
-          {close ? words.whole : words.closer}
+        <button type="button" class="button plain" onClick={() => setLarge(!large)}>
+          {large ? words.whole : words.larger}
         </button>
         <a class="button plain" href={found} download={words.fileName(fileDay(photo.at))}>
           {words.save}

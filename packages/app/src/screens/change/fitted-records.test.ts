@@ -17,7 +17,7 @@ import {
   stillOpen,
   togetherTicks,
 } from "./change-draft.ts";
-import { fittedRecords } from "./fitted-records.ts";
+import { fittedRecords, photoRecord } from "./fitted-records.ts";
 import { fromDrawer } from "./from-drawer.ts";
 
 const AT = Date.parse("2026-05-02T10:00:00Z");
@@ -196,6 +196,17 @@ describe("a change carried out", () => {
       draft({ chosen: ["clip"], went: { clip: { number: "2" } }, photos: [{ hash, of: "Clip" }] }),
     );
     expect(records.at(-1)).toMatchObject({ kind: "photo", body: { hash, of: "Clip" } });
+  });
+
+  test("a picture of what came out is older than the change, one of what went in is of its time", () => {
+    const hash = "ab".repeat(32);
+    const taken = (photo: object, at = AT) => photoRecord({ hash, part: "clip", ...photo }, "fern", at);
+    const body = { hash, part: "clip" };
+    expect(taken({ at: AT - 90_000 })).toEqual({ kind: "photo", bike: "fern", at: AT - 90_000, body });
+    expect(taken({ at: AT - 90_000, goesIn: true })).toEqual({ kind: "photo", bike: "fern", at: AT, body });
+    // A clock that was set back, or a draft that does not say when.
+    expect(taken({ at: AT + 5 }).at).toBe(AT - 1000);
+    expect(taken({}).at).toBe(AT - 1000);
   });
 });
 

@@ -25,7 +25,7 @@ export const photos: Words["photos"] = {
   newer: "Neuer",
   older: "Älter",
   place: (at, all) => `${at} von ${all}`,
-  closer: "Näher",
+  larger: "Größer",
   whole: "Das ganze Foto",
   save: "Als Datei speichern",
   fileName: (day) => `jetwright-foto-${day}.jpg`,

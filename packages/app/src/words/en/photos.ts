@@ -24,7 +24,7 @@ export const photos = {
   newer: "Newer",
   older: "Older",
   place: (at: number, all: number) => `${at} of ${all}`,
-  closer: "Closer",
+  larger: "Larger",
   whole: "The whole picture",
   save: "Save as a file",
   fileName: (day: string) => `jetwright-picture-${day}.jpg`,

@@ -25,7 +25,7 @@ export const photos: Words["photos"] = {
   newer: "Más nueva",
   older: "Más antigua",
   place: (at, all) => `${at} de ${all}`,
-  closer: "Más cerca",
+  larger: "Más grande",
   whole: "La foto entera",
   save: "Guardar como archivo",
   fileName: (day) => `jetwright-foto-${day}.jpg`,

@@ -24,6 +24,18 @@ describe("a record in one sentence", () => {
     }
   });
 
+  test("a picture says which part is in it, and what else was told", () => {
+    const hash = "0".repeat(64);
+    const told = (body: object) =>
+      sentenceOf(
+        shopOf([{ id: "p", kind: "photo", v: 1, at: "2026-05-01T10:00:00Z", bike: "b", body }]).entries[0]!,
+        say,
+      );
+    expect(told({ hash, part: "pilot" })).toBe("A picture: pilot jet");
+    expect(told({ hash, part: "clip", of: "bent" })).toBe("A picture: clip, bent");
+    expect(told({ hash })).toBe("A picture was taken");
+  });
+
   test.each([
     ["k01", ["Bramble 250", "two-stroke", "249 cc", "36 mm", "air screw", "enduro", "Hollin Wood", "420 m"]],
     ["k02", ["Fuel: pump 95", "E5", "oil 40:1"]],
