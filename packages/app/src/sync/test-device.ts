@@ -1,4 +1,5 @@
-import { type Setting, type StoredRecord, SYNC_CURSOR, type SyncShelf } from "../store/database.ts";
+import { SYNC_CURSOR, type SyncShelf } from "../store/database.ts";
+import type { Setting, StoredRecord } from "../store/tables.ts";
 import type { Local } from "./sync-once.ts";
 
 /** A device kept in memory, by the same rules as the browser's database. */
