@@ -89,6 +89,11 @@ test("a hang heard through the microphone changes the next step to the screw and
   await expect(page.getByText(/Sweep the air screw/).first()).toBeVisible();
   await expect(page.getByText(/Pressure-test the crankcase/).first()).toBeVisible();
   await expect(page.getByText("Revs hang before they drop").first()).toBeVisible();
+  // The step itself is the sweep, and the picture of what speaks for it is a tap away.
+  await expect(page.getByRole("heading", { level: 2, name: /Sweep the air screw/ })).toBeVisible();
+  await page.getByRole("link", { name: "See what was heard" }).click();
+  await expect(page.getByRole("img", { name: "Engine speed against time" })).toBeVisible();
+  await expect(page.getByText(/it hung 2\.\d s above idle/)).toBeVisible();
 });
 
 test("a recording is loaded from a file, and what is no sound is refused in a sentence", async ({ page }) => {

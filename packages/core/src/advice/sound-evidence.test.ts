@@ -45,14 +45,14 @@ describe("what was heard, as evidence", () => {
     expect(lean(7)).toBe(lean(3));
   });
 
-  test("a late answer speaks against a right mixture and for neither side; a prompt one is nothing much", () => {
+  test("a late answer speaks against a right mixture and for neither side; a prompt one tells nothing", () => {
     const [late] = heard({ delaySeconds: 0.4 });
     expect(late).toMatchObject({ seen: false, sign: { id: "answers-crisply" } });
     const { rich, right, lean } = late!.sign.chance;
     // Not seen: 1 − the chance of it.
     expect(1 - right).toBeLessThan(1 - rich);
     expect((1 - lean) / (1 - rich)).toBeLessThan(1.15);
-    expect(heard({ delaySeconds: 0.05 })[0]).toMatchObject({ seen: true });
+    expect(heard({ delaySeconds: 0.05 })).toEqual([]);
   });
 
   test("a dive and a stall are signs; rise, skipping, sag and hunting have no weight", () => {

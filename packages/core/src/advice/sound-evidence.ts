@@ -36,7 +36,9 @@ export function soundObservations(sound: SoundResult, shift: Shift): Observation
       const value = figures[heard.figure];
       if (value === undefined) return [];
       const chance = chanceOf(heard, value, confidence, figures.closings);
-      return told(heard.sign, heard.against ? 1 - chance : chance);
+      // Without load any engine may answer at once: only a late one tells.
+      if (heard.against) return chance > 0.5 ? told(heard.sign, 1 - chance) : [];
+      return told(heard.sign, chance);
     }),
     ...(figures.stalls === undefined
       ? []

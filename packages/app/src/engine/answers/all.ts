@@ -59,6 +59,7 @@ export const ANSWERS = {
   sheet: later(() => import("./sheet/sheet.ts").then((m) => m.sheetOf)),
   soundEngine: later(() => import("./listen/sound-engine.ts").then((m) => m.soundEngine)),
   screwSweep: later(() => import("./listen/screw-sweep.ts").then((m) => m.screwSweep)),
+  takeHeard: later(() => import("./listen/take-heard.ts").then((m) => m.takeHeard)),
   starting: later(() => import("./starting.ts").then((m) => m.starting)),
   trend: later(() => import("./trend.ts").then((m) => m.trendOf)),
   takeBack: later(() => import("./take-back.ts").then((m) => m.takeBack)),

@@ -49,6 +49,8 @@ export interface Standing {
   } | null;
   /** When each record was written that a step gives as its reason, milliseconds since 1970. */
   readonly dates: Readonly<Record<string, number>>;
+  /** Those of them that were read from the engine's sound: there is a picture of each. */
+  readonly heard: readonly string[];
   /** The check behind each record that a step of putting right gives as its reason. */
   readonly checkOf: Readonly<Record<string, string>>;
   /** After a stop sign: every look that can be noted as its answer; else none. */
@@ -107,10 +109,11 @@ const AFTER_A_STOP: readonly string[] = [
 ];
 
 /** What stands behind the reasons of the steps. */
-function behind({ step, others }: Advice, story: BikeStory): Pick<Standing, "dates" | "checkOf"> {
+function behind({ step, others }: Advice, story: BikeStory): Pick<Standing, "dates" | "heard" | "checkOf"> {
   const named = new Set([step, ...others].flatMap(({ why }) => why.map(({ record }) => record)));
   return {
     dates: Object.fromEntries(story.entries.filter(({ id }) => named.has(id)).map(({ id, at }) => [id, at])),
+    heard: story.sounds.flatMap(({ entry }) => (named.has(entry.id) ? [entry.id] : [])),
     checkOf: Object.fromEntries(
       story.checks.filter(({ id }) => named.has(id)).map(({ id, body }) => [id, body.check]),
     ),

@@ -1,28 +1,22 @@
-import type { Heard } from "@jetwright/core";
+import type { SoundOfBike } from "../../engine/answers/listen/sound-engine.ts";
+import { dayText } from "../../preferences/day.ts";
 import { useFigure } from "../../preferences/use-figure.ts";
+import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useWords } from "../../words/use-words.ts";
-import { figuresOf } from "./figures-of.ts";
+import { DIGITS } from "./figure-digits.ts";
+import type { Take } from "./sound-messages.ts";
 
 interface HeardListProps {
-  readonly heard: Heard;
-  readonly before: Readonly<Record<string, number>> | null;
+  readonly take: Take;
+  readonly sound: SoundOfBike;
 }
 
-const DIGITS = {
-  idleRpm: 0,
-  hangSeconds: 2,
-  undershootPercent: 0,
-  settleSeconds: 1,
-  riseSeconds: 2,
-  bogPercent: 0,
-  huntingPercent: 0,
-  closings: 0,
-} as const;
-
-/** The figures of a take beside those of the last one, or why there are none. */
-export function HeardList({ heard, before }: HeardListProps) {
+/** The figures of a take, try by try, beside those it is held against; or why there are none. */
+export function HeardList({ take, sound }: HeardListProps) {
   const words = useWords().listen;
   const figure = useFigure();
+  const [preferences] = usePreferences();
+  const { heard, measured, figures } = take;
   if (heard.doubts.length > 0) {
     return (
       <section class="stack caution" role="alert">
@@ -33,8 +27,8 @@ export function HeardList({ heard, before }: HeardListProps) {
       </section>
     );
   }
-  const now = figuresOf(heard);
-  const shown = (name: keyof typeof words.figures, value: number): string =>
+  const { against, differs } = sound;
+  const shown = (name: keyof typeof DIGITS, value: number): string =>
     words.figures[name].unit(figure(value, DIGITS[name]));
   return (
     <section class="stack">
@@ -46,32 +40,57 @@ export function HeardList({ heard, before }: HeardListProps) {
             <th scope="col" class="number">
               {words.now}
             </th>
-            {before && (
+            {against !== null && (
               <th scope="col" class="number">
-                {words.before}
+                {against.good ? words.good : words.before}
               </th>
             )}
           </tr>
         </thead>
         <tbody>
-          {(Object.keys(words.figures) as (keyof typeof words.figures)[])
-            .filter((name) => now[name] !== undefined)
-            .map((name) => (
-              <tr key={name}>
-                <th scope="row">{words.figures[name].words}</th>
-                <td class="number">{shown(name, now[name]!)}</td>
-                {before && (
-                  <td class="number">{before[name] === undefined ? "–" : shown(name, before[name])}</td>
+          {measured.map(({ name, tries, middle }) => (
+            <tr key={name}>
+              <th scope="row">
+                {words.figures[name].words}
+                {tries.length > 1 && (
+                  <span class="small quiet tries-of">
+                    {tries.map((value) => figure(value, DIGITS[name])).join(" · ")}
+                  </span>
                 )}
-              </tr>
-            ))}
+              </th>
+              <td class="number">{shown(name, middle)}</td>
+              {against !== null && (
+                <td class="number">
+                  {against.figures[name] === undefined ? "–" : shown(name, against.figures[name])}
+                </td>
+              )}
+            </tr>
+          ))}
         </tbody>
       </table>
-      {(now.hangSeconds ?? 0) >= 0.4 && <p>{words.hung}</p>}
-      {now.stalls === 1 && <p>{words.stalled}</p>}
-      {(now.undershootPercent ?? 0) >= 8 && <p>{words.dived}</p>}
+      {against !== null && (
+        <>
+          <h3>
+            {against.good
+              ? words.againstGood(dayText(against.at, preferences))
+              : words.againstLast(dayText(against.at, preferences))}
+          </h3>
+          {differs.length === 0 ? (
+            <p>{words.noDifference}</p>
+          ) : (
+            <ul>
+              {differs.map(({ name, way, by }) => (
+                <li key={name}>{words.differs[name][way](shown(name, by))}</li>
+              ))}
+            </ul>
+          )}
+        </>
+      )}
+      {(figures.hangSeconds ?? 0) >= 0.6 && <p>{words.hung}</p>}
+      {figures.stalls === 1 && <p>{words.stalled}</p>}
+      {(figures.undershootPercent ?? 0) >= 8 && <p>{words.dived}</p>}
       {heard.doubled && <p>{words.doubled}</p>}
-      <p class="small quiet">{words.sure(figure(Math.round(10 * (now.confidence ?? 0)), 0))}</p>
+      <p class="small quiet">{words.sure(figure(Math.round(10 * (figures.confidence ?? 0)), 0))}</p>
     </section>
   );
 }

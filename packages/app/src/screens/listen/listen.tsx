@@ -1,4 +1,3 @@
-import type { Heard } from "@jetwright/core";
 import { useRef, useState } from "preact/hooks";
 import { Link, useLocation } from "wouter-preact";
 import { useFigure } from "../../preferences/use-figure.ts";
@@ -8,17 +7,11 @@ import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
 import "../../styles/listen.css";
 import { bikeAddress } from "../bike/bike-bar.tsx";
-import { figuresOf } from "./figures-of.ts";
 import { HeardList } from "./heard-list.tsx";
+import type { Take } from "./sound-messages.ts";
 import { SoundPicture } from "./sound-picture.tsx";
 import { useListener } from "./use-listener.ts";
 import { waveBytes } from "./wave-bytes.ts";
-
-interface Taken {
-  readonly heard: Heard;
-  readonly samples: Float32Array;
-  readonly rate: number;
-}
 
 /** Engine speed and what it did, from the phone's microphone or from a file. */
 export function Listen({ params }: { readonly params: { readonly bike: string } }) {
@@ -28,11 +21,11 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
   const figure = useFigure();
   const shop = useShop();
   const [, go] = useLocation();
-  const answer = useAnswer("soundEngine", { bike });
   const [rpm, setRpm] = useState<number | null>(null);
   const [strip, setStrip] = useState<readonly (number | null)[]>([]);
   const [seconds, setSeconds] = useState(0);
-  const [taken, setTaken] = useState<Taken | null>(null);
+  const [taken, setTaken] = useState<Take | null>(null);
+  const answer = useAnswer("soundEngine", taken === null ? { bike } : { bike, figures: taken.figures });
   const [refused, setRefused] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
   const file = useRef<File | null>(null);
@@ -58,7 +51,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
       </Screen>
     );
   }
-  const { engine, before } = answer.value;
+  const { engine } = answer.value;
 
   async function start() {
     setTaken(null);
@@ -96,9 +89,12 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
     }
   }
 
-  async function keep() {
+  async function keep(good: boolean) {
     if (taken === null) return;
-    const kept = await shop.keep({ kind: "sound-heard", bike, body: { figures: figuresOf(taken.heard) } });
+    const { heard, figures, speed } = taken;
+    const events = heard.events.map(({ kind, at }) => ({ kind, atSeconds: Math.round(at * 100) / 100 }));
+    const body = { figures, speed: { ...speed }, events, ...(good && { good }) };
+    const kept = await shop.keep({ kind: "sound-heard", bike, body });
     say(kept.ok ? words.kept : kept.detail);
     if (kept.ok) go(bikeAddress(bike, "next"));
   }
@@ -170,13 +166,18 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
       </section>
       {taken !== null && (
         <>
-          <HeardList heard={taken.heard} before={before} />
+          <HeardList take={taken} sound={answer.value} />
           <SoundPicture heard={taken.heard} onSecond={play} />
           <div class="stack">
             {taken.heard.doubts.length === 0 && (
-              <button type="button" class="button main" onClick={() => void keep()}>
-                {words.keep}
-              </button>
+              <>
+                <button type="button" class="button main" onClick={() => void keep(false)}>
+                  {words.keep}
+                </button>
+                <button type="button" class="button" onClick={() => void keep(true)}>
+                  {words.keepGood}
+                </button>
+              </>
             )}
             <button type="button" class="button plain" onClick={save}>
               {words.save}

@@ -1,11 +1,14 @@
 import {
   type EngineSound,
+  keptFigures,
   listen,
   readWave,
   type SpeedFollower,
   type StillMeter,
   speedFollower,
+  speedOutline,
   stillMeter,
+  takeFigures,
 } from "@jetwright/core";
 import type { FromListener, ToListener } from "./sound-messages.ts";
 
@@ -29,8 +32,19 @@ const say = (message: FromListener): void => self.postMessage(message);
 
 function conclude(samples: Float32Array, rate: number, engine: EngineSound): void {
   const heard = listen(samples, rate, engine, { pictures: true });
-  if (heard.ok) say({ say: "heard", heard: heard.value, samples, rate });
-  else say({ say: "refused", detail: heard.detail });
+  if (!heard.ok) {
+    say({ say: "refused", detail: heard.detail });
+    return;
+  }
+  say({
+    say: "heard",
+    heard: heard.value,
+    samples,
+    rate,
+    measured: takeFigures(heard.value),
+    figures: keptFigures(heard.value),
+    speed: speedOutline(heard.value),
+  });
 }
 
 function joined(blocks: readonly Float32Array[]): Float32Array {

@@ -1,4 +1,4 @@
-import type { EngineSound, Heard, StillSpeed } from "@jetwright/core";
+import type { EngineSound, Heard, SpeedOutline, StillSpeed, TakeFigure } from "@jetwright/core";
 
 /** What the page says to the listening worker. */
 export type ToListener =
@@ -24,7 +24,7 @@ export type ToListener =
 /** What it says back. */
 export type FromListener =
   | ({ readonly say: "speed" } & LiveSpeed)
-  | { readonly say: "heard"; readonly heard: Heard; readonly samples: Float32Array; readonly rate: number }
+  | ({ readonly say: "heard" } & Take)
   | { readonly say: "refused"; readonly detail: string }
   /** The file is no WAV: the browser may be able to decode it. */
   | { readonly say: "not-wave" };
@@ -39,4 +39,16 @@ export interface LiveSpeed {
   readonly still: StillSpeed | null;
   /** Seconds listened. */
   readonly seconds: number;
+}
+
+/** A take that was read. */
+export interface Take {
+  readonly heard: Heard;
+  readonly samples: Float32Array;
+  readonly rate: number;
+  /** What was measured, try by try; nothing where there are doubts. */
+  readonly measured: readonly TakeFigure[];
+  /** What a record keeps of it. */
+  readonly figures: Readonly<Record<string, number>>;
+  readonly speed: SpeedOutline;
 }

@@ -25,6 +25,7 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
   const stop = step.kind === "stop";
   // A ride says with its notes how far the throttle may go.
   const saidInNotes = step.kind === "ride" && step.topThrottle !== "free" && step.notes.length > 0;
+  const heard = step.why.find(({ record }) => standing.heard.includes(record))?.record;
   const toBuy = step.changes.filter(({ inDrawer }) => !inDrawer);
   return (
     <div class="card">
@@ -51,6 +52,11 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
               );
             })}
           </ul>
+        )}
+        {heard !== undefined && (
+          <Link class="button plain" href={bikeAddress(bike, `heard/${encodeURIComponent(heard)}`)}>
+            {words.heard}
+          </Link>
         )}
         {!stop && <p>{step.expect}</p>}
         <p>

@@ -46,15 +46,17 @@ export const listen: Words["listen"] = {
   what: "Gemessen",
   now: "Jetzt",
   before: "Letztes Mal",
+  good: "Gute Aufnahme",
   figures: {
     idleRpm: figure("Leerlauf", (value) => `${value} 1/min`),
     hangSeconds: figure("Hängt nach dem Schließen", (value) => `${value} s`),
     undershootPercent: figure("Taucht unter den Leerlauf", (value) => `${value} %`),
     settleSeconds: figure("Wieder im Leerlauf nach", (value) => `${value} s`),
+    halvingSeconds: figure("Halbe Drehzahl nach", (value) => `${value} s`),
+    delaySeconds: figure("Verzögerung, etwa", (value) => `${value} s`),
     riseSeconds: figure("Anstieg", (value) => `${value} s`),
     bogPercent: figure("Sackt vor dem Anstieg ab", (value) => `${value} %`),
     huntingPercent: figure("Leerlauf schwankt von selbst", (value) => `± ${value} %`),
-    closings: figure("Schließen gemessen", (value) => value),
   },
   hung: "Die Drehzahl blieb hängen, ehe sie fiel: unten mager, oder ein Leck. Suche das Leck, bevor du eine Düse anrührst.",
   stalled: "Nach dem Schließen ging er aus.",
@@ -63,6 +65,66 @@ export const listen: Words["listen"] = {
     "Im Leerlauf scheint jede zweite Zündung auszufallen, darum wurde das Doppelte dessen gelesen, wonach es klingt. Es kann die Hälfte sein.",
   sure: (tenths) =>
     `Der schwächste dieser Werte stimmt etwa ${tenths} von zehn Malen, bei künstlichen Geräuschen.`,
+  againstGood: (day) => `Gegen die gute Aufnahme vom ${day}`,
+  againstLast: (day) => `Gegen die letzte Aufnahme, ${day}`,
+  noDifference: "Nichts weicht mehr ab als ein Versuch vom nächsten.",
+  differs: {
+    idleRpm: {
+      more: (by) => `Leerlauf um ${by} höher.`,
+      less: (by) => `Leerlauf um ${by} niedriger.`,
+    },
+    hangSeconds: {
+      more: (by) => `Hängt nach dem Schließen ${by} länger.`,
+      less: (by) => `Hängt nach dem Schließen ${by} kürzer.`,
+    },
+    undershootPercent: {
+      more: (by) => `Taucht ${by} tiefer unter den Leerlauf.`,
+      less: (by) => `Taucht ${by} weniger unter den Leerlauf.`,
+    },
+    settleSeconds: {
+      more: (by) => `Braucht ${by} länger bis zum ruhigen Leerlauf.`,
+      less: (by) => `Ist ${by} früher ruhig im Leerlauf.`,
+    },
+    halvingSeconds: {
+      more: (by) => `Fällt langsamer: ${by} länger bis zur halben Drehzahl.`,
+      less: (by) => `Fällt schneller: ${by} früher bei der halben Drehzahl.`,
+    },
+    delaySeconds: {
+      more: (by) => `Antwortet beim Aufreißen etwa ${by} später.`,
+      less: (by) => `Antwortet beim Aufreißen etwa ${by} früher.`,
+    },
+    riseSeconds: {
+      more: (by) => `Braucht ${by} länger zum Hochdrehen.`,
+      less: (by) => `Dreht ${by} schneller hoch.`,
+    },
+    bogPercent: {
+      more: (by) => `Sackt vor dem Anstieg ${by} tiefer ab.`,
+      less: (by) => `Sackt vor dem Anstieg ${by} weniger ab.`,
+    },
+    huntingPercent: {
+      more: (by) => `Der Leerlauf schwankt stärker von selbst, um ${by}.`,
+      less: (by) => `Der Leerlauf schwankt weniger von selbst, um ${by}.`,
+    },
+  },
+  keepGood: "Behalten; es läuft richtig: spätere damit vergleichen",
+  keepSound: (megabytes) => `Auch den Ton behalten (${megabytes} MB, auf diesem Gerät)`,
+  soundLost:
+    "Nicht behalten: Auf diesem Gerät ist kein Platz für den Ton, oder die Adresse ist nicht sicher. Ohne ihn lassen sich die Werte behalten.",
+  takes: "Frühere Aufnahmen",
+  goodMark: "gut",
+  see: "Drehzahl über der Zeit",
+  play: "Ton abspielen",
+  stopSound: "Ton anhalten",
+  notHere: "Der Ton ist nicht auf diesem Gerät.",
+  drop: "Ton löschen",
+  dropped: "Ton gelöscht. Die Werte bleiben.",
+  noTake: "Was zu hören war",
+  noSpeed: "Die Drehzahl wurde nicht mitgeschrieben.",
+  heardOn: (day) => `Gehört am ${day}`,
+  lineOf: "Drehzahl über der Zeit",
+  idleLine: "Leerlauf",
+  hangWords: (seconds, percent) =>
+    `Nach dem Schließen hing er ${seconds} s über dem Leerlauf; schraffiert, wo er mehr als ${percent} % darüber bleibt.`,
   hear: (second) => `Sekunde ${second} hören`,
   pictureOf: "Drehzahl über der Zeit, gezeichnet über dem Geräusch, aus dem sie gelesen wurde",
   pictureHelp:

@@ -5,6 +5,7 @@ export const step: Words["step"] = {
   otherTitle: "Ein anderer Weg",
   stopTitle: "Halt",
   why: "Warum",
+  heard: "Ansehen, was zu hören war",
   whyNone: "Noch spricht nichts von dem Gesagten dafür: Es ist der billigste Weg, mehr zu erfahren.",
   reason: (text, day) => `${text} (${day})`,
   how: "Wie",

@@ -44,15 +44,17 @@ export const listen = {
   what: "Measured",
   now: "Now",
   before: "Last time",
+  good: "Good take",
   figures: {
     idleRpm: figure("Idle", (value) => `${value} rpm`),
     hangSeconds: figure("Hang after closing", (value) => `${value} s`),
     undershootPercent: figure("Dip below idle", (value) => `${value} %`),
     settleSeconds: figure("Back at idle after", (value) => `${value} s`),
+    halvingSeconds: figure("Halves its speed in", (value) => `${value} s`),
+    delaySeconds: figure("Delay, about", (value) => `${value} s`),
     riseSeconds: figure("Rise", (value) => `${value} s`),
     bogPercent: figure("Sag before the rise", (value) => `${value} %`),
     huntingPercent: figure("Idle swings by itself", (value) => `± ${value} %`),
-    closings: figure("Closings measured", (value) => value),
   },
   hung: "The revs hung before they fell: lean down low, or a leak. Look for the leak before touching a jet.",
   stalled: "It died after the throttle closed.",
@@ -60,6 +62,66 @@ export const listen = {
   doubled:
     "It seems to skip every second firing at idle, so the speed was read at twice what it sounds like. It may be half.",
   sure: (tenths: string) => `The weakest of these is right about ${tenths} times in ten, on made sounds.`,
+  againstGood: (day: string) => `Against the good take of ${day}`,
+  againstLast: (day: string) => `Against the last take, ${day}`,
+  noDifference: "Nothing differs beyond what one try does from the next.",
+  differs: {
+    idleRpm: {
+      more: (by: string) => `Idles ${by} higher.`,
+      less: (by: string) => `Idles ${by} lower.`,
+    },
+    hangSeconds: {
+      more: (by: string) => `Hangs ${by} longer after closing.`,
+      less: (by: string) => `Hangs ${by} shorter after closing.`,
+    },
+    undershootPercent: {
+      more: (by: string) => `Dives ${by} deeper below idle.`,
+      less: (by: string) => `Dives ${by} less below idle.`,
+    },
+    settleSeconds: {
+      more: (by: string) => `Takes ${by} longer to settle at idle.`,
+      less: (by: string) => `Settles at idle ${by} sooner.`,
+    },
+    halvingSeconds: {
+      more: (by: string) => `Falls more slowly: ${by} longer to lose half its speed.`,
+      less: (by: string) => `Falls faster: ${by} less to lose half its speed.`,
+    },
+    delaySeconds: {
+      more: (by: string) => `Answers about ${by} later to a snap.`,
+      less: (by: string) => `Answers about ${by} sooner to a snap.`,
+    },
+    riseSeconds: {
+      more: (by: string) => `Takes ${by} longer to rise.`,
+      less: (by: string) => `Rises ${by} faster.`,
+    },
+    bogPercent: {
+      more: (by: string) => `Sags ${by} deeper before it rises.`,
+      less: (by: string) => `Sags ${by} less before it rises.`,
+    },
+    huntingPercent: {
+      more: (by: string) => `The idle swings more by itself, by ${by}.`,
+      less: (by: string) => `The idle swings less by itself, by ${by}.`,
+    },
+  },
+  keepGood: "Keep; it runs right: hold later takes against this",
+  keepSound: (megabytes: string) => `Keep the sound too (${megabytes} MB, on this device)`,
+  soundLost:
+    "Not kept: this device has no room for the sound, or the page is not on a secure address. The figures can be kept without it.",
+  takes: "Takes on record",
+  goodMark: "good",
+  see: "Its speed against time",
+  play: "Play the sound",
+  stopSound: "Stop the sound",
+  notHere: "Its sound is not on this device.",
+  drop: "Delete the sound",
+  dropped: "Sound deleted. The figures stay.",
+  noTake: "What was heard",
+  noSpeed: "Its speed was not written down.",
+  heardOn: (day: string) => `Heard on ${day}`,
+  lineOf: "Engine speed against time",
+  idleLine: "idle",
+  hangWords: (seconds: string, percent: string) =>
+    `Between the closings it hung ${seconds} s above idle; shaded where it stays more than ${percent} % above.`,
   hear: (second: string) => `Hear second ${second}`,
   pictureOf: "Engine speed against time, drawn over the sound it was read from",
   pictureHelp:

@@ -3,6 +3,7 @@ export const step = {
   otherTitle: "Another way",
   stopTitle: "Stop",
   why: "Why",
+  heard: "See what was heard",
   whyNone: "Nothing that was told speaks for it yet: it is the cheapest way to learn more.",
   reason: (text: string, day: string) => `${text} (${day})`,
   how: "How",

@@ -45,15 +45,17 @@ export const listen: Words["listen"] = {
   what: "Medido",
   now: "Ahora",
   before: "La última vez",
+  good: "Toma buena",
   figures: {
     idleRpm: figure("Ralentí", (value) => `${value} r/min`),
     hangSeconds: figure("Se queda alto al cerrar", (value) => `${value} s`),
     undershootPercent: figure("Cae bajo el ralentí", (value) => `${value} %`),
     settleSeconds: figure("Vuelve al ralentí en", (value) => `${value} s`),
+    halvingSeconds: figure("Pierde la mitad en", (value) => `${value} s`),
+    delaySeconds: figure("Retraso, aprox.", (value) => `${value} s`),
     riseSeconds: figure("Subida", (value) => `${value} s`),
     bogPercent: figure("Se hunde antes de subir", (value) => `${value} %`),
     huntingPercent: figure("El ralentí oscila solo", (value) => `± ${value} %`),
-    closings: figure("Cierres medidos", (value) => value),
   },
   hung: "Las vueltas se quedaron altas antes de caer: pobre abajo, o una fuga. Busca la fuga antes de tocar un chiclé.",
   stalled: "Se caló al cerrar el gas.",
@@ -62,6 +64,66 @@ export const listen: Words["listen"] = {
     "Al ralentí parece fallar una de cada dos explosiones, así que se leyó el doble de lo que suena. Puede ser la mitad.",
   sure: (tenths) =>
     `La más floja de estas cifras acierta unas ${tenths} veces de diez, con sonidos fabricados.`,
+  againstGood: (day) => `Frente a la toma buena del ${day}`,
+  againstLast: (day) => `Frente a la última toma, ${day}`,
+  noDifference: "Nada cambia más de lo que un intento cambia del siguiente.",
+  differs: {
+    idleRpm: {
+      more: (by) => `El ralentí está ${by} más alto.`,
+      less: (by) => `El ralentí está ${by} más bajo.`,
+    },
+    hangSeconds: {
+      more: (by) => `Se queda alto ${by} más al cerrar.`,
+      less: (by) => `Se queda alto ${by} menos al cerrar.`,
+    },
+    undershootPercent: {
+      more: (by) => `Cae ${by} más bajo el ralentí.`,
+      less: (by) => `Cae ${by} menos bajo el ralentí.`,
+    },
+    settleSeconds: {
+      more: (by) => `Tarda ${by} más en asentarse al ralentí.`,
+      less: (by) => `Se asienta al ralentí ${by} antes.`,
+    },
+    halvingSeconds: {
+      more: (by) => `Cae más despacio: ${by} más hasta perder la mitad.`,
+      less: (by) => `Cae más deprisa: ${by} menos hasta perder la mitad.`,
+    },
+    delaySeconds: {
+      more: (by) => `Responde unos ${by} más tarde al abrir de golpe.`,
+      less: (by) => `Responde unos ${by} antes al abrir de golpe.`,
+    },
+    riseSeconds: {
+      more: (by) => `Tarda ${by} más en subir.`,
+      less: (by) => `Sube ${by} más deprisa.`,
+    },
+    bogPercent: {
+      more: (by) => `Se hunde ${by} más antes de subir.`,
+      less: (by) => `Se hunde ${by} menos antes de subir.`,
+    },
+    huntingPercent: {
+      more: (by) => `El ralentí oscila más por sí solo, en ${by}.`,
+      less: (by) => `El ralentí oscila menos por sí solo, en ${by}.`,
+    },
+  },
+  keepGood: "Guardar; va bien: comparar las siguientes con esta",
+  keepSound: (megabytes) => `Guardar también el sonido (${megabytes} MB, en este aparato)`,
+  soundLost:
+    "No guardado: en este aparato no cabe el sonido, o la dirección no es segura. Sin él se pueden guardar las cifras.",
+  takes: "Tomas apuntadas",
+  goodMark: "buena",
+  see: "Sus vueltas en el tiempo",
+  play: "Oír el sonido",
+  stopSound: "Parar el sonido",
+  notHere: "Su sonido no está en este aparato.",
+  drop: "Borrar el sonido",
+  dropped: "Sonido borrado. Las cifras quedan.",
+  noTake: "Lo que se oyó",
+  noSpeed: "Sus vueltas no se apuntaron.",
+  heardOn: (day) => `Oído el ${day}`,
+  lineOf: "Vueltas del motor en el tiempo",
+  idleLine: "ralentí",
+  hangWords: (seconds, percent) =>
+    `Al cerrar se quedó ${seconds} s por encima del ralentí; rayado donde sigue más de un ${percent} % por encima.`,
   hear: (second) => `Oír el segundo ${second}`,
   pictureOf: "Vueltas del motor en el tiempo, sobre el sonido del que se leyeron",
   pictureHelp:

@@ -5,6 +5,7 @@ export const step: Words["step"] = {
   otherTitle: "Otro camino",
   stopTitle: "Alto",
   why: "Por qué",
+  heard: "Ver lo que se oyó",
   whyNone: "Nada de lo contado habla aún a su favor: es la manera más barata de saber más.",
   reason: (text, day) => `${text} (${day})`,
   how: "Cómo",
