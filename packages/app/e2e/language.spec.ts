@@ -2,29 +2,17 @@ import { expect, type Page, test } from "@playwright/test";
 import { de } from "../src/words/de.ts";
 import { en } from "../src/words/en.ts";
 import { es } from "../src/words/es.ts";
+import { ALL_SCREENS } from "./all-screens.ts";
+import { hasEnglish, settled, spoken } from "./tongue.ts";
 
-// The way from the bikes to a report in German and in Spanish: nothing of it in English, nothing too wide.
+// The way from the bikes to a report, and every screen, in German and in Spanish: nothing of it in English, nothing too
+// wide.
 
 /** Every text of a catalogue that stands without anything put into it. */
 function texts(value: unknown): readonly string[] {
   if (typeof value === "string") return [value];
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(texts) : [];
 }
-
-/** English words that German and Spanish lack. */
-const ENGLISH_WORDS =
-  /(?<![\p{L}-])(the|and|with|of|is|are|not|from|you|your|it|this|that|needle|jet|slide|screw|throttle|rich|lean|turns|revs|idle|plug)(?![\p{L}-])/iu;
-
-/** What the page says: its texts and what it says to a screen reader. The note for pages without scripts is no part of it. */
-const spoken = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(() => {
-    const said: string[] = [];
-    const walker = document.createTreeWalker(document.getElementById("app")!, NodeFilter.SHOW_TEXT);
-    while (walker.nextNode()) said.push(walker.currentNode.textContent?.trim() ?? "");
-    for (const each of document.querySelectorAll("#app [aria-label]"))
-      said.push(each.getAttribute("aria-label")!);
-    return said.filter((text) => text !== "");
-  });
 
 for (const [language, words, name] of [
   ["de", de, "Deutsch"],
@@ -36,7 +24,7 @@ for (const [language, words, name] of [
   async function expectOnly(page: Page, screen: string): Promise<void> {
     await page.waitForLoadState("networkidle");
     const left = (await spoken(page)).filter(
-      (text) => english.has(text) || ENGLISH_WORDS.test(text) || /\d\.\d/.test(text),
+      (text) => english.has(text) || hasEnglish(text) || /\d\.\d/.test(text),
     );
     expect(left, screen).toEqual([]);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
@@ -81,6 +69,23 @@ for (const [language, words, name] of [
 
   test.describe(`a browser that asks for ${name}`, () => {
     test.use({ locale: language === "de" ? "de-AT" : "es-MX" });
+    test("has every screen in it", async ({ page }) => {
+      await page.goto("/");
+      await page.getByText(words.home.example).click();
+      await expect(page.getByRole("link", { name: /Bramble 250/ })).toBeVisible();
+      const left: string[] = [];
+      for (const screen of ALL_SCREENS) {
+        await page.goto(`/#${screen}`);
+        await expect(page.locator("h1")).toBeVisible();
+        await settled(page);
+        await page.evaluate(() => {
+          for (const fold of document.querySelectorAll("details")) fold.open = true;
+        });
+        for (const text of await spoken(page)) if (hasEnglish(text)) left.push(`${screen}: ${text}`);
+      }
+      expect(left).toEqual([]);
+    });
+
     test("has it from the first visit, and without a network too", async ({ page, context }) => {
       await page.goto("/");
       await expect(page.getByText(words.home.first)).toBeVisible();
