@@ -41,7 +41,8 @@ export default defineConfig({
   },
   projects: [
     { name: "phone", use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } },
-    { name: "desk", use: { viewport: { width: 1280, height: 800 } } },
+    // What a screen says does not hang on its width.
+    { name: "desk", use: { viewport: { width: 1280, height: 800 } }, testIgnore: "tongue.spec.ts" },
   ],
   webServer: {
     command: `npx tsx ../../tools/start.ts --port ${PORT} --data ${join(tmpdir(), `jetwright-e2e-${PORT}`)}`,

@@ -55,20 +55,24 @@ export const spoken = (page: Page): Promise<readonly string[]> =>
 export const hasEnglish = (text: string): boolean =>
   ENGLISH.test(PEOPLE.reduce((rest, own) => rest.replaceAll(own, " "), text));
 
+/** A page that has not moved for this long is taken to have said what it will say, ms. */
+const STILL = 150;
+
 /** Resolves once nothing on the page has moved for a moment, so that what the worker answers has come. */
 export const settled = (page: Page): Promise<void> =>
   page.evaluate(
-    () =>
+    (still) =>
       new Promise<void>((resolve) => {
         const done = () => {
           watch.disconnect();
           resolve();
         };
-        let timer = setTimeout(done, 300);
+        let timer = setTimeout(done, still);
         const watch = new MutationObserver(() => {
           clearTimeout(timer);
-          timer = setTimeout(done, 300);
+          timer = setTimeout(done, still);
         });
         watch.observe(document.body, { childList: true, subtree: true, characterData: true });
       }),
+    STILL,
   );

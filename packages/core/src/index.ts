@@ -126,7 +126,7 @@ export { usualAir } from "./metering/air-lookup.ts";
 export type { AltitudeChart, ChartCell, ChartOptions } from "./metering/altitude-chart.ts";
 export { altitudeChart } from "./metering/altitude-chart.ts";
 export type { MeteringRefusal } from "./metering/comparable.ts";
-export type { Comparison, ComparisonNote, OpeningComparison } from "./metering/compare.ts";
+export type { Comparison, OpeningComparison } from "./metering/compare.ts";
 export { compare, totalAt } from "./metering/compare.ts";
 export type { CorrectionRefusal, Corrections, ScaledOpenings } from "./metering/correct-for.ts";
 export { areaFactor, correctFor } from "./metering/correct-for.ts";

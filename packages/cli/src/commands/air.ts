@@ -12,7 +12,9 @@ import {
   type Setup,
   SPOKEN_OPENINGS,
   STANDARD_AIR,
+  warningText,
 } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import type { Arguments } from "../arguments.ts";
 import type { Answer, Command, Look } from "../command.ts";
 import { AIR_FLAGS, type AirOfFlags, airOfFlags } from "../input/air-flags.ts";
@@ -185,7 +187,7 @@ function effectLines({ of, corrections }: Effect, { width, units }: Look): strin
   const warnings = [
     ...everyOpening.warnings,
     ...(fromDrawer?.warnings ?? []),
-    ...unchanged.notes.map(({ text }) => text),
+    ...unchanged.notes.map((note) => warningText(note, english)),
   ];
   return [
     "",

@@ -188,7 +188,7 @@ function tripLines(trip: Trip, { width, units }: Look): string[] {
       trip.stops.map((stop) => stopText(stop, safe, units)),
       width,
     ),
-    ...points("Mind", trip.warnings, width),
+    ...points("Mind", worthSaying(trip.warnings), width),
   ];
 }
 
@@ -250,7 +250,7 @@ function jsonOf({ bike, problems }: BikeOfLog, made: AltitudeChart | null, trip:
         refitBelowM: refitBelow,
         text,
       })),
-      warnings: [...trip.warnings],
+      warnings: worthSaying(trip.warnings),
     },
     warnings: bike.warnings.map(warningJson),
     problems: problems.map(problemJson),

@@ -1,4 +1,5 @@
-import type { Comparison, Situation } from "@jetwright/core";
+import { type Comparison, type Situation, warningText } from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import * as z from "zod";
 import { percentOf } from "../print/mixture-words.ts";
 import {
@@ -73,7 +74,7 @@ export const comparisonJson = ({
     },
   })),
   firmness: { ...firm },
-  notes: notes.map(({ code, text }) => ({ code, text })),
+  notes: notes.map((note) => ({ code: note.code, text: warningText(note, english) })),
 });
 
 export const sideJson = (name: string, { setup, air }: Situation): z.infer<typeof side> => ({

@@ -1,4 +1,12 @@
-import { CIRCUITS, type Circuit, type Comparison, openingName, SPOKEN_OPENINGS } from "@jetwright/core";
+import {
+  CIRCUITS,
+  type Circuit,
+  type Comparison,
+  openingName,
+  SPOKEN_OPENINGS,
+  warningText,
+} from "@jetwright/core";
+import { english } from "@jetwright/core/words/en";
 import { table } from "./layout.ts";
 import { percentOf } from "./mixture-words.ts";
 import { points } from "./points.ts";
@@ -43,7 +51,7 @@ export function comparisonLines({ at, firmness, notes }: Comparison, width: numb
     ),
     ...points(
       "Mind",
-      notes.map(({ text }) => text),
+      notes.map((note) => warningText(note, english)),
       width,
     ),
   ];

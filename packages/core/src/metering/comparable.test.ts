@@ -51,8 +51,10 @@ describe("unknown parts", () => {
     const result = compared(fitted({ clip: known(2) }, blank), blank);
     expect(result.at[6]!.logRatio).toBeCloseTo(logs(fitted({ clip: known(2) }))[6]!, 6);
     expect(result.at[6]!.sd).toBeGreaterThan(4 * compared(fitted({ clip: known(2) })).at[6]!.sd);
-    expect(result.notes[0]!.code).toBe("stand-in parts");
-    expect(result.notes[0]!.text).toContain("main jet, pilot jet, needle jet, cutaway, float level");
+    expect(result.notes[0]).toEqual({
+      code: "stand-in parts",
+      given: { parts: ["main", "pilot", "needleJet", "cutaway", "fuelLift"] },
+    });
   });
 
   test("an unknown screw stands at the usual turns", () => {

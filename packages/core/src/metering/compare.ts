@@ -3,6 +3,7 @@ import { CIRCUITS, type Circuit, type Shift } from "../units/circuit.ts";
 import { OPENINGS, openingName } from "../units/opening.ts";
 import { accept, type Outcome } from "../units/outcome.ts";
 import type { Opening } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import { hardlyFlows, type Side } from "./branches.ts";
 import { type MeteringRefusal, makerOpen, sameNeedle } from "./comparable.ts";
 import { type Firmness, firmnessOf, spreadOf } from "./firmness.ts";
@@ -23,18 +24,13 @@ export interface OpeningComparison {
   readonly byCircuit: Readonly<Record<Circuit, number>>;
 }
 
-/** Something a person should know about a comparison. */
-export interface ComparisonNote {
-  readonly code: string;
-  readonly text: string;
-}
-
 export interface Comparison {
   /** In the order of OPENINGS. */
   readonly at: readonly OpeningComparison[];
   readonly shift: Shift;
   readonly firmness: Readonly<Record<Circuit, Firmness>>;
-  readonly notes: readonly ComparisonNote[];
+  /** What a person should know about it. */
+  readonly notes: readonly Warning[];
 }
 
 /**
@@ -80,70 +76,30 @@ export function totalAt(shift: Shift, i: number): number {
   return sum;
 }
 
-function notesOn(frame: Frame, a: Side, b: Side): ComparisonNote[] {
-  const notes: ComparisonNote[] = [];
-  const note = (code: string, text: string) => notes.push({ code, text });
+function notesOn(frame: Frame, a: Side, b: Side): Warning[] {
+  const notes: Warning[] = [];
   const [from, to] = [a.situation.setup, b.situation.setup];
   const unknown = (
-    [
-      ["main jet", from.main],
-      ["pilot jet", from.pilot],
-      ["needle", from.needle],
-      ["clip groove", from.clip],
-      ["needle jet", from.needleJet],
-      ["cutaway", from.cutaway],
-      ["screw setting", from.screw],
-      ["float level", from.fuelLift],
-    ] as const
-  ).filter(([, part]) => part.part === null);
-  if (unknown.length > 0) {
-    note(
-      "stand-in parts",
-      `Not known: ${unknown.map(([name]) => name).join(", ")}. A usual one stands in on both sides, so the band is wider.`,
-    );
-  }
-  if (from.needle.part !== null && from.needle.part.profile === null) {
-    note(
-      "needle not measured",
-      "Nobody has measured this needle: what a clip move does is a guess from usual needles. Measure its diameters to firm it up.",
-    );
-  }
-  if (frame.body.seatToJet === null && from.needle.part?.profile) {
-    note(
-      "seat not measured",
-      "The distance from the clip's seat to the needle jet is not known: where the taper takes over is a guess.",
-    );
-  }
-  if (makerOpen(from.main.part, to.main.part) || makerOpen(from.pilot.part, to.pilot.part)) {
-    note(
-      "maker not known",
-      "One of the jets has no maker written down; two makers' equal numbers can differ by 5 %, so the band is wider.",
-    );
-  }
-  if (frame.body.nozzle === "bleed") {
-    note(
-      "bled nozzle",
-      "Air bled into the well takes an unknown part of the signal, so main jet and needle figures have a wider band.",
-    );
-  }
+    ["main", "pilot", "needle", "clip", "needleJet", "cutaway", "screw", "fuelLift"] as const
+  ).filter((part) => from[part].part === null);
+  if (unknown.length > 0) notes.push({ code: "stand-in parts", given: { parts: unknown } });
+  if (from.needle.part !== null && from.needle.part.profile === null)
+    notes.push({ code: "needle not measured" });
+  if (frame.body.seatToJet === null && from.needle.part?.profile) notes.push({ code: "seat not measured" });
+  if (makerOpen(from.main.part, to.main.part) || makerOpen(from.pilot.part, to.pilot.part))
+    notes.push({ code: "maker not known" });
+  if (frame.body.nozzle === "bleed") notes.push({ code: "bled nozzle" });
   if (
     airJetsDiffer(from.mainAirJet.part, to.mainAirJet.part) ||
     airJetsDiffer(from.pilotAirJet.part, to.pilotAirJet.part)
   ) {
-    note("air jets", "The air jets differ. A bigger one is leaner; how much is not computed.");
+    notes.push({ code: "air jets" });
   }
-  if (!sameNeedle(from.needle.part, to.needle.part) && from.needle.part!.marks === to.needle.part!.marks) {
-    note(
-      "same marks",
-      "Both needles carry the same marks and yet differ in size: one may be worn, or measured badly.",
-    );
-  }
+  if (!sameNeedle(from.needle.part, to.needle.part) && from.needle.part!.marks === to.needle.part!.marks)
+    notes.push({ code: "same marks" });
   const starting = OPENINGS.filter((_, i) => hardlyFlows(frame, a, i) || hardlyFlows(frame, b, i));
   if (starting.length > 0) {
-    note(
-      "main system starting",
-      `At ${starting.map(openingName).join(", ")} the depression hardly lifts the fuel to the nozzle: figures there are rough.`,
-    );
+    notes.push({ code: "main system starting", given: { openings: starting.map(openingName) } });
   }
   return notes;
 }

@@ -3,6 +3,7 @@ import { known } from "../parts/known.ts";
 import { OPENINGS } from "../units/opening.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Kelvin, Metre } from "../units/quantity.ts";
+import type { Warning } from "../words/warning.ts";
 import { type AirLookup, usualAir } from "./air-lookup.ts";
 import type { MeteringRefusal } from "./comparable.ts";
 import { totalAt } from "./compare.ts";
@@ -42,7 +43,7 @@ export interface Trip {
   readonly exactSafeMain: number;
   /** In the order given. */
   readonly stops: readonly TripStop[];
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Warning[];
 }
 
 export interface TripOptions {
@@ -146,9 +147,7 @@ export function planTrip(
     stops,
     warnings:
       safeMain === null
-        ? [
-            `No main jet of the list is as big as ${fitted.toFixed(1)}: at ${deciding.point.name} the biggest of them would run lean. Get a bigger one before the ride.`,
-          ]
+        ? [{ code: "no-main-big-enough", given: { wanted: fitted, place: deciding.point.name } }]
         : [],
   });
 }

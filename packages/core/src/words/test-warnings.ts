@@ -63,5 +63,11 @@ export const WARNINGS: readonly Warning[] = [
   { code: "needle-no-taper", given: { toMm: 10.5 } },
   { code: "needle-taper-start", given: { taper: 2, startMm: 24.5, withinMm: 1.5 } },
   { code: "needle-taper-thin", given: { taper: 2, startMm: 24.5 } },
+  {
+    code: "stand-in parts",
+    given: { parts: ["main", "pilot", "needle", "clip", "needleJet", "cutaway", "screw", "fuelLift"] },
+  },
+  { code: "main system starting", given: { openings: ["closed", "1/8", "full"] } },
+  { code: "no-main-big-enough", given: { wanted: 182.5, place: "Tarn" } },
   { code: "unknown-comparison", given: { record: "r99" } },
 ];

@@ -1,4 +1,12 @@
-import { accept, type Circuit, compare, type Outcome, openingName, SPOKEN_OPENINGS } from "@jetwright/core";
+import {
+  accept,
+  type Circuit,
+  compare,
+  type Outcome,
+  openingName,
+  SPOKEN_OPENINGS,
+  warningText,
+} from "@jetwright/core";
 import { situationOfRecord } from "@jetwright/records";
 import type { EngineState } from "../state.ts";
 import { type PartCompared, partRows } from "./part-rows.ts";
@@ -50,7 +58,7 @@ export function compared(
         percent: (ratio - 1) * 100,
         by: strongest(byCircuit),
       })),
-    notes: comparison.value.notes.map(({ text }) => text),
+    notes: comparison.value.notes.map((note) => warningText(note, words)),
   });
 }
 

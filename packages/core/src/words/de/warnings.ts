@@ -7,6 +7,20 @@ const fuel = (ratio: number | null): string =>
   ratio === null ? "Benzin von der Tankstelle" : `Benzin von der Tankstelle mit Öl ${ratio}:1`;
 const fixed = (x: number, digits: number): string => withComma(x.toFixed(digits));
 
+const said = (opening: string): string =>
+  opening === "closed" ? "geschlossen" : opening === "full" ? "Vollgas" : opening;
+
+const COMPARED = {
+  main: "Hauptdüse",
+  pilot: "Leerlaufdüse",
+  needle: "Düsennadel",
+  clip: "Clipkerbe",
+  needleJet: "Nadeldüse",
+  cutaway: "Ausschnitt",
+  screw: "Schraube",
+  fuelLift: "Schwimmerstand",
+} as const;
+
 /** What was assumed, or should be looked at twice; with what to do. */
 export const warnings: CoreWords["warnings"] = {
   "read-as-fahrenheit": ({ typed, celsius }) =>
@@ -152,6 +166,24 @@ export const warnings: CoreWords["warnings"] = {
     `Wo Kegel ${taper} beginnt (${fixed(startMm, 1)} mm), ist nur auf ${fixed(withinMm, 1)} mm bekannt. Miss auf jeder Seite noch zweimal.`,
   "needle-taper-thin": ({ taper, startMm }) =>
     `Kegel ${taper} (ab ${fixed(startMm, 1)} mm) beruht auf drei Messungen und kann weiter danebenliegen als angegeben. Miss ihn alle 2 mm.`,
+
+  "stand-in parts": ({ parts }) =>
+    `Nicht bekannt: ${parts.map((part) => COMPARED[part]).join(", ")}. Auf beiden Seiten steht das Übliche dafür, das Band ist breiter.`,
+  "needle not measured":
+    "Niemand hat diese Düsennadel vermessen: Was der Clip bewirkt, ist von üblichen Düsennadeln her geraten. Miss ihre Durchmesser, dann wird es sicherer.",
+  "seat not measured":
+    "Der Abstand vom Sitz des Clips zur Nadeldüse ist nicht bekannt: Wo der Kegel übernimmt, ist geraten.",
+  "maker not known":
+    "Bei einer der Düsen steht kein Hersteller; gleiche Zahlen zweier Hersteller können um 5 % abweichen, das Band ist breiter.",
+  "bled nozzle":
+    "Luft, die in den Schacht gemischt wird, nimmt einen unbekannten Teil des Sogs weg: Hauptdüse und Düsennadel haben ein breiteres Band.",
+  "air jets": "Die Luftdüsen sind verschieden. Eine größere macht magerer; wie viel, wird nicht gerechnet.",
+  "same marks":
+    "Beide Düsennadeln tragen dieselbe Kennung und sind doch verschieden: Eine kann verschlissen oder schlecht gemessen sein.",
+  "main system starting": ({ openings }) =>
+    `Bei ${openings.map(said).join(", ")} hebt der Sog den Kraftstoff kaum bis zum Austritt: Die Zahlen dort sind grob.`,
+  "no-main-big-enough": ({ wanted, place: name }) =>
+    `Keine Hauptdüse der Auswahl ist so groß wie ${fixed(wanted, 1)}: Auf ${name} liefe es mit der größten mager. Besorg vor der Fahrt eine größere.`,
 
   "nothing-to-compare":
     "Die Fahrt wird mit der Abstimmung davor verglichen, aber keine frühere ist notiert: Dieser Teil zählt nicht.",

@@ -19,6 +19,19 @@ const place = (heightM: number | null): string =>
 const fuel = (ratio: number | null): string =>
   ratio === null ? "pump petrol" : `pump petrol with oil ${ratio}:1`;
 
+/** A part that may be unknown on both sides of a comparison. */
+type ComparedPart = "main" | "pilot" | "needle" | "clip" | "needleJet" | "cutaway" | "screw" | "fuelLift";
+const COMPARED: Readonly<Record<ComparedPart, string>> = {
+  main: "main jet",
+  pilot: "pilot jet",
+  needle: "needle",
+  clip: "clip groove",
+  needleJet: "needle jet",
+  cutaway: "cutaway",
+  screw: "screw setting",
+  fuelLift: "float level",
+};
+
 /** What was assumed about air, fuel, parts and rides, or should be looked at twice; with what to do. */
 export const warnings = {
   // Air: the readings.
@@ -268,6 +281,25 @@ export const warnings = {
     `Where taper ${taper} starts (${startMm.toFixed(1)} mm) is only known within ${withinMm.toFixed(1)} mm. Measure two more on either side of it.`,
   "needle-taper-thin": ({ taper, startMm }: { taper: number; startMm: number }): string =>
     `Taper ${taper} (from ${startMm.toFixed(1)} mm) rests on three readings, so it may be further off than stated. Measure every 2 mm along it.`,
+
+  // Two setups compared.
+  "stand-in parts": ({ parts }: { parts: readonly ComparedPart[] }): string =>
+    `Not known: ${parts.map((part) => COMPARED[part]).join(", ")}. A usual one stands in on both sides, so the band is wider.`,
+  "needle not measured":
+    "Nobody has measured this needle: what a clip move does is a guess from usual needles. Measure its diameters to firm it up.",
+  "seat not measured":
+    "The distance from the clip's seat to the needle jet is not known: where the taper takes over is a guess.",
+  "maker not known":
+    "One of the jets has no maker written down; two makers' equal numbers can differ by 5 %, so the band is wider.",
+  "bled nozzle":
+    "Air bled into the well takes an unknown part of the signal, so main jet and needle figures have a wider band.",
+  "air jets": "The air jets differ. A bigger one is leaner; how much is not computed.",
+  "same marks":
+    "Both needles carry the same marks and yet differ in size: one may be worn, or measured badly.",
+  "main system starting": ({ openings }: { openings: readonly string[] }): string =>
+    `At ${openings.join(", ")} the depression hardly lifts the fuel to the nozzle: figures there are rough.`,
+  "no-main-big-enough": ({ wanted, place }: { wanted: number; place: string }): string =>
+    `No main jet of the list is as big as ${wanted.toFixed(1)}: at ${place} the biggest of them would run lean. Get a bigger one before the ride.`,
 
   // Rides compared.
   "nothing-to-compare":

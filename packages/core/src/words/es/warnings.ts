@@ -7,6 +7,20 @@ const fuel = (ratio: number | null): string =>
   ratio === null ? "gasolina de surtidor" : `gasolina de surtidor con aceite ${ratio}:1`;
 const fixed = (x: number, digits: number): string => withComma(x.toFixed(digits));
 
+const said = (opening: string): string =>
+  opening === "closed" ? "gas cerrado" : opening === "full" ? "a fondo" : opening;
+
+const COMPARED = {
+  main: "chiclé principal",
+  pilot: "chiclé de baja",
+  needle: "aguja",
+  clip: "muesca del clip",
+  needleJet: "pulverizador",
+  cutaway: "rebaje",
+  screw: "tornillo",
+  fuelLift: "nivel de la cuba",
+} as const;
+
 /** What was assumed, or should be looked at twice; with what to do. */
 export const warnings: CoreWords["warnings"] = {
   "read-as-fahrenheit": ({ typed, celsius }) =>
@@ -146,6 +160,24 @@ export const warnings: CoreWords["warnings"] = {
     `Dónde empieza el cono ${taper} (${fixed(startMm, 1)} mm) solo se sabe con ${fixed(withinMm, 1)} mm de margen. Mide dos veces más a cada lado.`,
   "needle-taper-thin": ({ taper, startMm }) =>
     `El cono ${taper} (desde ${fixed(startMm, 1)} mm) se apoya en tres medidas y puede fallar más de lo dicho. Mídelo cada 2 mm.`,
+
+  "stand-in parts": ({ parts }) =>
+    `No se sabe: ${parts.map((part) => COMPARED[part]).join(", ")}. Se toma lo usual en los dos lados, así que la banda es más ancha.`,
+  "needle not measured":
+    "Nadie ha medido esta aguja: lo que hace el clip es una conjetura según agujas usuales. Mide sus diámetros para afinarlo.",
+  "seat not measured":
+    "No se sabe la distancia del asiento del clip al pulverizador: dónde empieza a mandar el cono es una conjetura.",
+  "maker not known":
+    "Uno de los chiclés no tiene fabricante anotado; números iguales de dos fabricantes pueden diferir un 5 %, así que la banda es más ancha.",
+  "bled nozzle":
+    "El aire que entra en el pozo se lleva una parte desconocida de la depresión: chiclé principal y aguja tienen una banda más ancha.",
+  "air jets": "Los chiclés de aire son distintos. Uno mayor empobrece; cuánto, no se calcula.",
+  "same marks":
+    "Las dos agujas llevan la misma marca y sin embargo difieren: una puede estar gastada o mal medida.",
+  "main system starting": ({ openings }) =>
+    `En ${openings.map(said).join(", ")} la depresión apenas sube el combustible hasta la salida: allí las cifras son aproximadas.`,
+  "no-main-big-enough": ({ wanted, place: name }) =>
+    `Ningún chiclé principal de la lista es tan grande como ${fixed(wanted, 1)}: en ${name} iría pobre con el mayor. Consigue uno más grande antes de salir.`,
 
   "nothing-to-compare":
     "La salida se compara con la carburación anterior, pero no hay ninguna anotada: esa parte no cuenta.",

@@ -1,4 +1,13 @@
-import { accept, exp, fromCelsius, fromMetre, OPENINGS, type Outcome, planTrip } from "@jetwright/core";
+import {
+  accept,
+  exp,
+  fromCelsius,
+  fromMetre,
+  OPENINGS,
+  type Outcome,
+  planTrip,
+  warningText,
+} from "@jetwright/core";
 import type { EngineState } from "../../state.ts";
 import { isOwned, type JetSource, sizesFor } from "./mains-at-hand.ts";
 import { type RightAir, ranRight } from "./ran-right.ts";
@@ -41,7 +50,7 @@ const FULL = OPENINGS.length - 1;
 
 /** One main jet for a whole ride, what each place will feel like with it, and the way back. */
 export function tripPlan(
-  { shop }: EngineState,
+  { shop, words }: EngineState,
   {
     bike,
     places,
@@ -83,6 +92,6 @@ export function tripPlan(
         backBelowM: smaller === null ? null : refitBelow,
       };
     }),
-    warnings,
+    warnings: warnings.map((warning) => warningText(warning, words)),
   });
 }
