@@ -75,13 +75,20 @@ export function PhotoDialog<Photo extends ShownPhoto>({
 function Large({ photo, name }: { readonly photo: ShownPhoto; readonly name: string }) {
   const words = useWords().photos;
   const found = usePhoto(photo.hash);
+  const frame = useRef<HTMLElement>(null);
   const [large, setLarge] = useState(false);
+  useEffect(() => {
+    // From the middle outwards: there the part is.
+    const { scrollWidth = 0, clientWidth = 0, scrollHeight = 0, clientHeight = 0 } = frame.current ?? {};
+    frame.current?.scrollTo((scrollWidth - clientWidth) / 2, (scrollHeight - clientHeight) / 2);
+  }, [large]);
   if (found === null) return <div class="photo-large" />;
   if (found === "missing") return <p>{words.missing}</p>;
   return (
     <>
       {/* It scrolls when large, so the keyboard must reach it. */}
       <section
+        ref={frame}
         class={large ? "photo-large larger" : "photo-large"}
         aria-label={name}
         tabIndex={large ? 0 : -1}

@@ -27,7 +27,7 @@ export function FittedList({ bike, fitted, all = false, beside = () => null }: F
       {fitted.rows
         .filter(({ part, value }) => all || value !== null || !NOTED_ONLY.includes(part))
         .map((row) => (
-          <li key={row.part} class="beside">
+          <li key={row.part} class="pictured">
             <Link class="row" href={bikeAddress(bike, `fitted/${row.part}`)}>
               <span>{name(row)}</span>
               {row.value === null ? (
