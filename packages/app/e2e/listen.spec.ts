@@ -102,6 +102,16 @@ test("a recording is loaded from a file, and what is no sound is refused in a se
   await page.locator("input[type=file]").setInputFiles(RECORDING);
   await expect(page.getByRole("heading", { name: "What was heard" })).toBeVisible();
   expect(Math.abs((await figure(page, "Idle")) / IDLE - 1)).toBeLessThan(0.01);
+  // Its sound is kept only when asked for, and can be deleted and brought back.
+  await page.getByLabel(/Keep the sound too/).check();
+  await page.getByRole("button", { name: "Keep; it runs right" }).click();
+  await expect(page.getByRole("heading", { name: "Next step" })).toBeVisible();
+  await page.goto("/#/bike/kestrel/listen");
+  await expect(page.getByRole("button", { name: "Play the sound" })).toBeVisible();
+  await page.getByRole("button", { name: "Delete the sound" }).click();
+  await expect(page.getByRole("button", { name: "Play the sound" })).toHaveCount(0);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.getByRole("button", { name: "Play the sound" })).toBeVisible();
   await page
     .locator("input[type=file]")
     .setInputFiles({ name: "note.wav", mimeType: "audio/wav", buffer: Buffer.from("not a sound at all") });

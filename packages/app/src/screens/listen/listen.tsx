@@ -5,11 +5,13 @@ import { useAnswer, useShop } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
+import "../../styles/cards.css";
 import "../../styles/listen.css";
 import { bikeAddress } from "../bike/bike-bar.tsx";
 import { HeardList } from "./heard-list.tsx";
 import type { Take } from "./sound-messages.ts";
 import { SoundPicture } from "./sound-picture.tsx";
+import { TakesList } from "./takes-list.tsx";
 import { useListener } from "./use-listener.ts";
 import { waveBytes } from "./wave-bytes.ts";
 
@@ -28,6 +30,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
   const answer = useAnswer("soundEngine", taken === null ? { bike } : { bike, figures: taken.figures });
   const [refused, setRefused] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
+  const [withSound, setWithSound] = useState(false);
   const file = useRef<File | null>(null);
   const back = { to: bikeAddress(bike), words: words.back };
 
@@ -93,7 +96,21 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
     if (taken === null) return;
     const { heard, figures, speed } = taken;
     const events = heard.events.map(({ kind, at }) => ({ kind, atSeconds: Math.round(at * 100) / 100 }));
-    const body = { figures, speed: { ...speed }, events, ...(good && { good }) };
+    let clip: string | null = null;
+    if (withSound) {
+      clip = await shop.database.photos.put(wave(taken.samples, taken.rate)).catch(() => null);
+      if (clip === null) {
+        say(words.soundLost);
+        return;
+      }
+    }
+    const body = {
+      figures,
+      speed: { ...speed },
+      events,
+      ...(good && { good }),
+      ...(clip !== null && { clip }),
+    };
     const kept = await shop.keep({ kind: "sound-heard", bike, body });
     say(kept.ok ? words.kept : kept.detail);
     if (kept.ok) go(bikeAddress(bike, "next"));
@@ -103,7 +120,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
     if (taken === null) return;
     const from = Math.floor(second * taken.rate);
     const piece = taken.samples.slice(from, from + taken.rate);
-    const url = URL.createObjectURL(new Blob([waveBytes(piece, taken.rate)], { type: "audio/wav" }));
+    const url = URL.createObjectURL(wave(piece, taken.rate));
     const sound = new Audio(url);
     sound.onended = () => URL.revokeObjectURL(url);
     void sound.play().catch(() => URL.revokeObjectURL(url));
@@ -112,7 +129,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
   function save() {
     if (taken === null) return;
     const link = document.createElement("a");
-    link.href = URL.createObjectURL(new Blob([waveBytes(taken.samples, taken.rate)], { type: "audio/wav" }));
+    link.href = URL.createObjectURL(wave(taken.samples, taken.rate));
     link.download = `${bike}.wav`;
     link.click();
     URL.revokeObjectURL(link.href);
@@ -171,6 +188,18 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
           <div class="stack">
             {taken.heard.doubts.length === 0 && (
               <>
+                <ul class="ticked">
+                  <li>
+                    <label>
+                      <input
+                        type="checkbox"
+                        checked={withSound}
+                        onChange={(event) => setWithSound(event.currentTarget.checked)}
+                      />
+                      <span>{words.keepSound(figure((2 * taken.samples.length) / 1e6, 1))}</span>
+                    </label>
+                  </li>
+                </ul>
                 <button type="button" class="button main" onClick={() => void keep(false)}>
                   {words.keep}
                 </button>
@@ -186,9 +215,13 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
           </div>
         </>
       )}
+      {taken === null && microphone === null && <TakesList bike={bike} takes={answer.value.takes} />}
     </Screen>
   );
 }
+
+const wave = (samples: Float32Array, rate: number): Blob =>
+  new Blob([waveBytes(samples, rate)], { type: "audio/wav" });
 
 /** The last seconds of speed, as a line. */
 function Strip({ values }: { readonly values: readonly (number | null)[] }) {

@@ -11,6 +11,7 @@ import { useWords } from "../../words/use-words.ts";
 import "../../styles/cards.css";
 import "../../styles/listen.css";
 import { bikeAddress } from "../bike/bike-bar.tsx";
+import { keepUndoable } from "../fitted/keep-undoable.ts";
 import { useWakeLock } from "../timer/wake-lock.ts";
 import type { LiveSpeed } from "./sound-messages.ts";
 import { MOST_TURNS, readSweepDraft, type SweepDraft } from "./sweep-draft.ts";
@@ -132,10 +133,9 @@ function AtWork({ bike, sweep, screw, draft, change, clear }: AtWorkProps) {
     if (result === null || busy) return;
     setBusy(true);
     const now = Date.now();
-    const drafts: Draft[] = [
+    const drafts: Omit<Draft, "bike">[] = [
       {
         kind: "test-done",
-        bike,
         at: now - 1000,
         body: { test, outcome: result.outcome, numbers: result.numbers },
       },
@@ -143,9 +143,9 @@ function AtWork({ bike, sweep, screw, draft, change, clear }: AtWorkProps) {
     const counted = (turnsOut: number) => ({ screw: { turnsOut, how: "measured" } });
     // The sweep speaks of the screw as it was: that has to be on record before it.
     if (sweep.fitted !== start)
-      drafts.unshift({ kind: "setup-fitted", bike, at: now - 2000, body: counted(start) });
-    if (turnsNow !== start) drafts.push({ kind: "setup-fitted", bike, at: now, body: counted(turnsNow) });
-    const kept = await shop.keep(...drafts);
+      drafts.unshift({ kind: "setup-fitted", at: now - 2000, body: counted(start) });
+    if (turnsNow !== start) drafts.push({ kind: "setup-fitted", at: now, body: counted(turnsNow) });
+    const kept = await keepUndoable(shop, bike, words, ...drafts);
     setBusy(false);
     if (!kept.ok) {
       say(kept.detail);
@@ -153,17 +153,7 @@ function AtWork({ bike, sweep, screw, draft, change, clear }: AtWorkProps) {
     }
     close();
     clear();
-    say(words.kept, {
-      words: words.undo,
-      act: () => {
-        const struck = kept.value.map((record) => ({
-          kind: "record-struck" as const,
-          bike,
-          body: { record },
-        }));
-        void shop.keep(...struck).then((done) => say(done.ok ? words.undone : done.detail));
-      },
-    });
+    say(words.kept, kept.value);
     go(bikeAddress(bike, "next"));
   }
 

@@ -118,6 +118,8 @@ export const listen: Words["listen"] = {
   notHere: "Der Ton ist nicht auf diesem Gerät.",
   drop: "Ton löschen",
   dropped: "Ton gelöscht. Die Werte bleiben.",
+  undo: "Rückgängig",
+  undone: "Zurückgenommen.",
   noTake: "Was zu hören war",
   noSpeed: "Die Drehzahl wurde nicht mitgeschrieben.",
   heardOn: (day) => `Gehört am ${day}`,
@@ -140,5 +142,6 @@ export const listen: Words["listen"] = {
   keep: "Diese Werte behalten",
   kept: "Behalten",
   save: "Aufnahme als Datei speichern",
-  notKept: "Die Aufnahme selbst ist weg, wenn du diese Seite verlässt, außer du speicherst sie.",
+  notKept:
+    "Die Aufnahme selbst ist weg, wenn du diese Seite verlässt, außer du behältst oder speicherst sie.",
 };

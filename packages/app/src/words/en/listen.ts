@@ -115,6 +115,8 @@ export const listen = {
   notHere: "Its sound is not on this device.",
   drop: "Delete the sound",
   dropped: "Sound deleted. The figures stay.",
+  undo: "Undo",
+  undone: "Taken back.",
   noTake: "What was heard",
   noSpeed: "Its speed was not written down.",
   heardOn: (day: string) => `Heard on ${day}`,
@@ -137,5 +139,5 @@ export const listen = {
   keep: "Keep these figures",
   kept: "Kept",
   save: "Save the recording as a file",
-  notKept: "The recording itself is gone when you leave this page, unless you save it.",
+  notKept: "The recording itself is gone when you leave this page, unless you keep or save it.",
 };

@@ -117,6 +117,8 @@ export const listen: Words["listen"] = {
   notHere: "Su sonido no está en este aparato.",
   drop: "Borrar el sonido",
   dropped: "Sonido borrado. Las cifras quedan.",
+  undo: "Deshacer",
+  undone: "Deshecho.",
   noTake: "Lo que se oyó",
   noSpeed: "Sus vueltas no se apuntaron.",
   heardOn: (day) => `Oído el ${day}`,
@@ -139,5 +141,5 @@ export const listen: Words["listen"] = {
   keep: "Guardar estas cifras",
   kept: "Guardado",
   save: "Guardar la grabación en un archivo",
-  notKept: "La grabación se pierde al salir de esta página, si no la guardas.",
+  notKept: "La grabación se pierde al salir de esta página, si no guardas el sonido.",
 };

@@ -1,9 +1,12 @@
 import { accept, type Outcome, refuse } from "@jetwright/core";
+import type { JsonObject } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
 import { type KeptTake, soundEngine } from "./sound-engine.ts";
 
 /** A take on record, with its speed against time. */
 export interface HeardTake extends KeptTake {
+  /** The whole record, for writing it again. */
+  readonly body: JsonObject;
   readonly speed: { readonly everySeconds: number; readonly rpm: readonly number[] } | null;
   readonly events: readonly { readonly kind: string; readonly atSeconds: number }[];
 }
@@ -21,6 +24,7 @@ export function takeHeard(
   const { speed, events } = entry.body;
   return accept({
     ...take,
+    body: entry.body as JsonObject,
     speed: speed === undefined ? null : { everySeconds: speed.everySeconds, rpm: speed.rpm },
     events: (events ?? []).map(({ kind, atSeconds }) => ({ kind, atSeconds })),
   });
