@@ -88,7 +88,7 @@ export { sizesSold } from "./baseline/sizes-sold.ts";
 export type { StartingFigure } from "./baseline/starting-figure.ts";
 export type { StartingPlace, StartingPoint, StartingRefusal } from "./baseline/starting-point.ts";
 export { startingPoint } from "./baseline/starting-point.ts";
-export { afterStartingPoint, firstRideCautions, startingPointText } from "./baseline/starting-point-text.ts";
+export { startingPointText } from "./baseline/starting-point-text.ts";
 export type { Use } from "./baseline/use.ts";
 export { readUse, USES } from "./baseline/use.ts";
 export { boreFor, usualBore } from "./baseline/usual-bore.ts";
@@ -190,7 +190,7 @@ export { needleDiameter } from "./parts/needle.ts";
 export type { MeasuredNeedle, NeedleReading, NeedleRefusal } from "./parts/needle-from-measurements.ts";
 export { needleFromMeasurements } from "./parts/needle-from-measurements.ts";
 export { readJetNumber } from "./parts/read-jet-number.ts";
-export { outIs, readTurns, SCREW_RULE, screwText } from "./parts/screw.ts";
+export { outIs, readTurns, screwText } from "./parts/screw.ts";
 export type { Body, NozzleKind, Screw, ScrewKind, Setup } from "./parts/setup.ts";
 export type { SetupPart } from "./parts/setup-text.ts";
 export { needleJetText, needleText, partText, SETUP_ORDER } from "./parts/setup-text.ts";
@@ -264,11 +264,13 @@ export type {
   SignTexts,
   TestId,
 } from "./words/core-words.ts";
+export type { StartingWords } from "./words/en/starting.ts";
 export type { CheckWords, FaultWords, SignWords, TestWords } from "./words/entry.ts";
 export { faultsTold } from "./words/faults-told.ts";
 export type { Figure } from "./words/figures.ts";
 export { turnsText, withComma, withPoint } from "./words/figures.ts";
 export type { JetSpoken, PartMove, PartStand } from "./words/part-stand.ts";
+export type { RestsOn, TheoryBasis } from "./words/rests-on.ts";
 export { signWords } from "./words/sign-words.ts";
 export type { Warning } from "./words/warning.ts";
 export { warningText } from "./words/warning.ts";

@@ -1,4 +1,4 @@
-import type { CoreWords } from "@jetwright/core";
+import type { CoreWords, StartingWords } from "@jetwright/core";
 import type { Preferences } from "../preferences/preferences.ts";
 
 export type Language = Preferences["language"];
@@ -9,6 +9,16 @@ const CATALOGUES: Readonly<Record<Language, () => Promise<CoreWords>>> = {
   de: () => import("@jetwright/core/words/de").then(({ german }) => german),
   es: () => import("@jetwright/core/words/es").then(({ spanish }) => spanish),
 };
+
+/** What the core says of a starting point in each language: asked for seldom, so apart from the rest. */
+const STARTING: Readonly<Record<Language, () => Promise<StartingWords>>> = {
+  en: () => import("@jetwright/core/words/en/starting").then(({ starting }) => starting),
+  de: () => import("@jetwright/core/words/de/starting").then(({ starting }) => starting),
+  es: () => import("@jetwright/core/words/es/starting").then(({ starting }) => starting),
+};
+
+/** The core's words of a starting point in a language. */
+export const startingWords = (language: Language): Promise<StartingWords> => STARTING[language]();
 
 const loaded = new Map<Language, Promise<CoreWords>>();
 

@@ -1,8 +1,6 @@
 import {
   accept,
-  afterStartingPoint,
   type BikeToStart,
-  firstRideCautions,
   fromCubicCentimetre,
   fromMillimetre,
   type JetNumbering,
@@ -20,6 +18,7 @@ import {
   warningText,
 } from "@jetwright/core";
 import { english } from "@jetwright/core/words/en";
+import { starting } from "@jetwright/core/words/en/starting";
 import { type Entry, knownGoodSetups, type Problem, replay } from "@jetwright/records";
 import type { Arguments } from "../arguments.ts";
 import type { Answer, Command, Look } from "../command.ts";
@@ -170,7 +169,7 @@ function readBike(args: Arguments): Outcome<BikeToStart> {
 
 function textOf(point: StartingPoint, { width, units }: Look): string {
   const air = `For air of ${airWords(point.place.air, units)} at the place.`;
-  return startingPointText(point, english)
+  return startingPointText(point, english, starting)
     .split("\n")
     .flatMap((line) => {
       if (line.startsWith("For air of ")) return [air];
@@ -201,11 +200,11 @@ function jsonOf(point: StartingPoint, problems: readonly Problem[]): BaselineOut
       start,
       low,
       high,
-      restsOn: [...restsOn],
+      restsOn: [...starting.restsOn(restsOn)],
     })),
-    needle: point.needle,
-    firstRide: [...firstRideCautions(point)],
-    afterwards: [...afterStartingPoint(point)],
+    needle: starting.needle(point.needlesAlike),
+    firstRide: [...starting.firstRide(bike.strokes)],
+    afterwards: [...starting.afterwards(bike.screwKind)],
     leftOut: [...point.leftOut],
     warnings: point.warnings.map((warning) => warningText(warning, english)),
     problems: problems.map(problemJson),

@@ -1,5 +1,6 @@
 import { exp, log } from "../numerics/elementary.ts";
 import { toMillimetre } from "../units/convert.ts";
+import type { RestsOn } from "../words/rests-on.ts";
 import type { SizedBike } from "./bike-check.ts";
 import { borrow } from "./borrowed.ts";
 import type { StandardSetup } from "./known-good.ts";
@@ -22,7 +23,7 @@ function moved(
   twinSd: number,
   setups: readonly StandardSetup[],
   offsetOf: (setup: StandardSetup) => number | null,
-): Theory & { readonly restsOn: readonly string[] } {
+): Theory & { readonly restsOn: RestsOn } {
   const like = setups.filter((setup) => offsetOf(setup) !== null);
   const examples = like.map((setup) => ({ features: setup.features, offset: offsetOf(setup)!, sd: 0 }));
   const borrowed = borrow(target, examples, theory.sd, twinSd);

@@ -1,4 +1,5 @@
 import type { JetNumbering } from "../parts/jet.ts";
+import type { RestsOn } from "../words/rests-on.ts";
 
 /** One part of a starting setup. */
 export interface StartingFigure {
@@ -12,8 +13,7 @@ export interface StartingFigure {
   readonly high: number;
   /** The best guess before it is rounded and, for the main jet, moved to the rich side. */
   readonly middle: number;
-  /** In words, what weighed most first. */
-  readonly restsOn: readonly string[];
+  readonly restsOn: RestsOn;
 }
 
 /** Standard deviations either side that hold nine of ten. */

@@ -1,5 +1,6 @@
 import { exp, log } from "../numerics/elementary.ts";
 import type { JetNumbering } from "../parts/jet.ts";
+import type { RestsOn } from "../words/rests-on.ts";
 import type { SizedBike } from "./bike-check.ts";
 import { borrow } from "./borrowed.ts";
 import type { BroughtJet } from "./brought-to.ts";
@@ -25,7 +26,7 @@ export function jetInStandardAir(
   numbering: JetNumbering,
   target: SizedBike,
   setups: readonly StandardSetup[],
-): Theory & { readonly restsOn: readonly string[]; readonly makers: readonly string[] } {
+): Theory & { readonly restsOn: RestsOn; readonly makers: readonly string[] } {
   const theory = theoryOf(place, target, numbering);
   const like = setups.filter((setup) => setup[place]?.numbering === numbering);
   const examples = like.map(({ features, ...setup }) => ({
@@ -53,7 +54,7 @@ export function jetInStandardAir(
 export function jetFigure(
   place: "main" | "pilot",
   numbering: JetNumbering,
-  standard: { readonly sd: number; readonly restsOn: readonly string[] },
+  standard: { readonly sd: number; readonly restsOn: RestsOn },
   atPlace: BroughtJet,
 ): StartingFigure {
   const sd = Math.sqrt(standard.sd * standard.sd + atPlace.sd * atPlace.sd);

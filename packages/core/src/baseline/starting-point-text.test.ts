@@ -1,11 +1,19 @@
 import { describe, expect, test } from "vitest";
 import { HERE } from "../metering/test-situations.ts";
 import type { CubicMetre, Metre } from "../units/quantity.ts";
+import type { CoreWords } from "../words/core-words.ts";
+import { starting as germanStarting } from "../words/de/starting.ts";
+import { german } from "../words/de.ts";
+import { type StartingWords, starting } from "../words/en/starting.ts";
 import { english } from "../words/en.ts";
+import { starting as spanishStarting } from "../words/es/starting.ts";
+import { spanish } from "../words/es.ts";
 import type { BikeToStart } from "./bike.ts";
 import { STANDARD_AIR, standardFuel } from "./known-good.ts";
 import { startingPoint } from "./starting-point.ts";
-import { afterStartingPoint, firstRideCautions, startingPointText } from "./starting-point-text.ts";
+import { startingPointText } from "./starting-point-text.ts";
+
+const ENGLISH: readonly [CoreWords, StartingWords] = [english, starting];
 
 const BIKE: BikeToStart = {
   strokes: 2,
@@ -16,7 +24,7 @@ const BIKE: BikeToStart = {
   mainNumbering: "bore",
   pilotNumbering: "bore",
 };
-const textOf = (change: Partial<BikeToStart>, broken = false): string => {
+const textOf = (change: Partial<BikeToStart>, broken = false, said = ENGLISH): string => {
   const twin = {
     engine: { strokes: 2 as const, displacement: 249e-6 as CubicMetre },
     use: "enduro" as const,
@@ -30,7 +38,7 @@ const textOf = (change: Partial<BikeToStart>, broken = false): string => {
     : [];
   const point = startingPoint({ ...BIKE, ...change }, goods, { air: STANDARD_AIR, fuel: standardFuel(2) });
   if (!point.ok) throw new Error(point.detail);
-  return startingPointText(point.value, english);
+  return startingPointText(point.value, ...said);
 };
 
 describe("the text for the caller", () => {
@@ -69,27 +77,47 @@ describe("the text for the caller", () => {
   });
 });
 
+/** English words that neither other language has. */
+const LEFT = /\b(the|and|with|of|is|jet|needle|screw|bore|throttle|turns)\b/i;
+
+test.each([
+  ["German", german, germanStarting],
+  ["Spanish", spanish, spanishStarting],
+] as const)("in %s nothing is left in English but why a bike was not used", (_, core, words) => {
+  for (const change of [
+    {},
+    { bore: null, use: null, screwKind: null },
+    { displacement: null, mainNumbering: null, pilotNumbering: null, screwKind: "fuel" },
+  ] as const) {
+    for (const broken of [false, true]) {
+      const text = textOf(change, broken, [core, words]);
+      const [whole, leftOut = ""] = [text, text.split(`${words.text.notUsed}\n`)[1]?.split("\n\n")[0]];
+      expect(whole.replace(leftOut, "")).not.toMatch(LEFT);
+      expect(whole.replace(leftOut, "")).not.toMatch(/\d\.\d/);
+    }
+  }
+});
+
 describe("what to do with it", () => {
-  const of = (change: Partial<BikeToStart>) => ({ bike: { ...BIKE, ...change } });
   test("mechanics before any jet, then screw, roll-off, middle", () => {
-    const steps = afterStartingPoint(of({}));
+    const steps = starting.afterwards("air");
     expect(steps.map((step) => step.split(/[ :,]/)[0])).toEqual(["Before", "Screw", "Roll-off", "Then"]);
     expect(steps[2]).toContain("If it picks up it is lean: go a size up.");
   });
   // Common practice, no source: an air screw far in means the pilot is too small; a fuel screw far in, too big.
   test("the way of the screw decides the pilot", () => {
-    expect(afterStartingPoint(of({ screwKind: "air" }))[1]).toContain(
+    expect(starting.afterwards("air")[1]).toContain(
       "below 3/4 turn out: a bigger pilot jet; above 2 1/2: a smaller one. An air screw",
     );
-    expect(afterStartingPoint(of({ screwKind: "fuel" }))[1]).toContain(
+    expect(starting.afterwards("fuel")[1]).toContain(
       "below 3/4 turn out: a smaller pilot jet; above 2 1/2: a bigger one. A fuel screw",
     );
-    const open = afterStartingPoint(of({ screwKind: null }))[1];
+    const open = starting.afterwards(null)[1];
     expect(open).toContain("Settle first which screw it is");
     expect(open).not.toContain("pilot jet");
   });
   test("only two-strokes are told of four-stroking", () => {
-    expect(firstRideCautions(of({})).join()).toContain("four-stroking");
-    expect(firstRideCautions(of({ strokes: 4 })).join()).not.toContain("four-stroking");
+    expect(starting.firstRide(2).join()).toContain("four-stroking");
+    expect(starting.firstRide(4).join()).not.toContain("four-stroking");
   });
 });

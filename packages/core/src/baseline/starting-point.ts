@@ -13,7 +13,7 @@ import { type BikeRefusal, type SizedBike, sizedBike } from "./bike-check.ts";
 import { type BroughtTo, broughtTo } from "./brought-to.ts";
 import { type KnownGood, STANDARD_AIR, type StandardSetup, standardFuel, toStandard } from "./known-good.ts";
 import { likeness } from "./likeness.ts";
-import { needleAdvice } from "./needle-advice.ts";
+import { needlesAlike } from "./needles-alike.ts";
 import { clipFigure, cutawayFigure, screwFigure } from "./starting-adjustments.ts";
 import type { StartingFigure } from "./starting-figure.ts";
 import { jetFigure, jetInStandardAir } from "./starting-jet.ts";
@@ -30,8 +30,8 @@ export interface StartingPoint {
   /** The bore reckoned with: the bike's own, or the usual one where nobody knows it. */
   readonly bore: Metre;
   readonly figures: readonly StartingFigure[];
-  /** Which needle, in one sentence. */
-  readonly needle: string;
+  /** Marks of the needles that bikes nearly alike in the shop run; the one in the body is kept in any case. */
+  readonly needlesAlike: readonly string[];
   /** Things about the input or the result to settle first. */
   readonly warnings: readonly Warning[];
   /** Known-good setups that could not be used, each with why. */
@@ -91,7 +91,7 @@ export function startingPoint(
     place,
     bore: target.bore,
     figures,
-    needle: needleAdvice(target, setups),
+    needlesAlike: needlesAlike(target, setups),
     warnings,
     leftOut,
   });

@@ -1,5 +1,6 @@
 import { log } from "../numerics/elementary.ts";
 import type { JetNumbering } from "../parts/jet.ts";
+import type { TheoryBasis } from "../words/rests-on.ts";
 import type { Features } from "./likeness.ts";
 import { usualDisplacement } from "./usual-bore.ts";
 
@@ -8,8 +9,7 @@ export interface Theory {
   readonly mean: number;
   /** One standard deviation from bike to bike, all doubt of the theory included. */
   readonly sd: number;
-  /** What it rests on, in words. */
-  readonly words: string;
+  readonly basis: TheoryBasis;
 }
 
 /** Bore number of the main jet for each mm of carburetor bore. Published two-stroke settings: 4.1 to 5.0. */
@@ -36,53 +36,54 @@ export function mainByTheory(input: Features, numbering: JetNumbering): Theory {
     log(MAIN_PER_MM[strokes] * bore * 1000) +
     DISPLACEMENT_POWER * log(displacement / usualDisplacement(bore, use));
   const blur = use === null ? 0.01 : 0;
-  const low = strokes === 2 ? "4.1 to 5.0" : "3.8 to 5.0";
-  return inNumbering(
-    mean,
-    MAIN_SD[strokes] + blur,
-    numbering,
-    `a main jet of ${low} % of the carburetor's bore`,
-  );
+  return inNumbering(mean, MAIN_SD[strokes] + blur, numbering, {
+    of: "main",
+    lowPercent: strokes === 2 ? 4.1 : 3.8,
+    highPercent: 5,
+  });
 }
 
 /** The pilot jet by theory: about 1.27 % of the bore on two-strokes. Estimate from published settings. */
 export function pilotByTheory(input: Features, numbering: JetNumbering): Theory {
   const { strokes, bore } = input;
-  const part = strokes === 2 ? "1.1 to 1.5" : "0.9 to 1.9";
-  return inNumbering(
-    log(PILOT_PER_MM[strokes] * bore * 1000),
-    PILOT_SD[strokes],
-    numbering,
-    `a pilot jet of ${part} % of the carburetor's bore`,
-  );
+  return inNumbering(log(PILOT_PER_MM[strokes] * bore * 1000), PILOT_SD[strokes], numbering, {
+    of: "pilot",
+    lowPercent: strokes === 2 ? 1.1 : 0.9,
+    highPercent: strokes === 2 ? 1.5 : 1.9,
+  });
 }
 
 /** A number by bore is d in 1/100 mm; by flow it stands for d = √(n/100) mm, within 5 %. */
-function inNumbering(mean: number, sd: number, numbering: JetNumbering, what: string): Theory {
-  if (numbering === "bore") return { mean, sd, words: `theory and published settings: ${what}` };
+function inNumbering(
+  mean: number,
+  sd: number,
+  numbering: JetNumbering,
+  share: { readonly of: "main" | "pilot"; readonly lowPercent: number; readonly highPercent: number },
+): Theory {
+  if (numbering === "bore") return { mean, sd, basis: { ...share, flow: false } };
   return {
     mean: 2 * mean - log(100),
     sd: Math.sqrt(4 * sd * sd + FLOW_SD * FLOW_SD),
-    words: `theory and published settings: ${what}, where a flow number tells the bore only roughly`,
+    basis: { ...share, flow: true },
   };
 }
 
 /** Cutaway by theory: 3.5 mm on a 36 mm two-stroke body. Four-stroke slides differ too much to say. */
 export function cutawayByTheory(input: Features): Theory | null {
   if (input.strokes === 4) return null;
-  return { mean: log((3.5 / 36) * input.bore * 1000), sd: 0.2, words: "the usual slide for the bore" };
+  return { mean: log((3.5 / 36) * input.bore * 1000), sd: 0.2, basis: { of: "cutaway" } };
 }
 
 /** Grooves from the middle one, below it counted up. Common practice, no source: most bikes end up on 2 or 3 of 5. */
 export const CLIP_BY_THEORY: Theory = {
   mean: -0.2,
   sd: 0.8,
-  words: "common practice: most bikes end up on groove 2 or 3 of 5",
+  basis: { of: "clip" },
 };
 
 /** Turns out. Published settings run from 1/2 to 2 1/4. */
 export const SCREW_BY_THEORY: Theory = {
   mean: 1.5,
   sd: 0.5,
-  words: "common practice: 1 to 2 turns, published settings from 1/2 to 2 1/4",
+  basis: { of: "screw" },
 };

@@ -1,12 +1,6 @@
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Screw, ScrewKind } from "./setup.ts";
 
-/** Which way the screw works and where it sits, one sentence. */
-export const SCREW_RULE: Readonly<Record<ScrewKind, string>> = {
-  air: "An air screw sits on the filter side of the slide: out is leaner, in is richer.",
-  fuel: "A fuel screw sits on the engine side of the slide: out is richer, in is leaner.",
-};
-
 /** Sign of the mixture for turning out: 1 richer, -1 leaner. */
 export const outIs = (kind: ScrewKind): 1 | -1 => (kind === "fuel" ? 1 : -1);
 

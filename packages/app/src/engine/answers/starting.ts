@@ -1,7 +1,6 @@
 import {
   accept,
   airFrom,
-  firstRideCautions,
   fromCubicCentimetre,
   fromMillimetre,
   type JetNumbering,
@@ -16,6 +15,7 @@ import {
   warningText,
 } from "@jetwright/core";
 import { knownGoodSetups } from "@jetwright/records";
+import { startingWords } from "../catalogues.ts";
 import type { EngineState } from "../state.ts";
 
 /** A bike as a caller tells of it; null for what they do not know. */
@@ -31,7 +31,8 @@ export interface CallersBike {
 }
 
 export interface StartingView {
-  readonly figures: readonly StartingFigure[];
+  /** Each with what it rests on in words, what weighed most first. */
+  readonly figures: readonly (Omit<StartingFigure, "restsOn"> & { readonly restsOn: readonly string[] })[];
   readonly needle: string;
   readonly warnings: readonly string[];
   readonly leftOut: readonly string[];
@@ -43,7 +44,10 @@ export interface StartingView {
 }
 
 /** A starting setup for a bike never seen, from theory and this shop's known-good setups. */
-export function starting({ shop, words }: EngineState, caller: CallersBike): Outcome<StartingView> {
+export async function starting(
+  { shop, words }: EngineState,
+  caller: CallersBike,
+): Promise<Outcome<StartingView>> {
   const air = airFrom({
     temperature: { value: caller.temperatureC, unit: "C" },
     pressure: { kind: "none" },
@@ -70,14 +74,15 @@ export function starting({ shop, words }: EngineState, caller: CallersBike): Out
     { air: air.value, fuel: standardFuel(caller.strokes) },
   );
   if (!point.ok) return point;
-  const { figures, needle, warnings, leftOut } = point.value;
+  const { figures, needlesAlike, warnings, leftOut } = point.value;
+  const say = await startingWords(words.language);
   return accept({
-    figures,
-    needle,
+    figures: figures.map((figure) => ({ ...figure, restsOn: say.restsOn(figure.restsOn) })),
+    needle: say.needle(needlesAlike),
     warnings: warnings.map((warning) => warningText(warning, words)),
     leftOut,
-    cautions: firstRideCautions(point.value),
+    cautions: say.firstRide(caller.strokes),
     shopSetups: good.length,
-    text: startingPointText(point.value, words),
+    text: startingPointText(point.value, words, say),
   });
 }

@@ -1,16 +1,20 @@
-import type { StartingFigure } from "@jetwright/core";
 import { useEffect, useRef } from "preact/hooks";
-import type { CallersBike } from "../../engine/answers/starting.ts";
+import type { CallersBike, StartingView } from "../../engine/answers/starting.ts";
+import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer } from "../../store/shop.ts";
 import { SendText } from "../../ui/send-text.tsx";
 import type { Words } from "../../words/en.ts";
+import { plainFigure } from "../../words/figures.ts";
 import { useWords } from "../../words/use-words.ts";
 
 type StartWords = Words["start"];
+type StartingFigure = StartingView["figures"][number];
 
 /** The starting setup: what to fit first, how far it may be off, what it rests on, and a text to send. */
 export function StartingResult({ asked }: { readonly asked: CallersBike }) {
   const words = useWords().start;
+  const [{ language }] = usePreferences();
+  const said = (x: number): string => plainFigure(x, language, 2);
   const point = useAnswer("starting", asked);
   const heading = useRef<HTMLHeadingElement>(null);
   const ready = point !== null;
@@ -32,7 +36,7 @@ export function StartingResult({ asked }: { readonly asked: CallersBike }) {
         {figures.map((figure) => (
           <div key={`${figure.part}${figure.numbering}`}>
             <h3>
-              {nameOf(figure, words)}: {startOf(figure, words)}
+              {nameOf(figure, words)}: {startOf(figure, words, said)}
             </h3>
             <p class="quiet small">{words.spread(said(figure.low), said(figure.high))}</p>
           </div>
@@ -81,12 +85,10 @@ function Lines({ title, lines }: { readonly title: string; readonly lines: reado
   );
 }
 
-const said = (x: number): string => String(Math.round(x * 100) / 100);
-
 const nameOf = ({ part, numbering }: StartingFigure, words: StartWords): string =>
   numbering === null ? words.parts[part] : words.numbered(words.parts[part], numbering);
 
-function startOf({ part, start }: StartingFigure, words: StartWords): string {
+function startOf({ part, start }: StartingFigure, words: StartWords, said: (x: number) => string): string {
   if (part === "clip") return words.clip(start);
   if (part === "screw") return words.turns(start);
   return part === "cutaway" ? words.cutaway(start) : said(start);
