@@ -58,7 +58,7 @@ test("a change is carried out from its card, and the log has what was really fit
   await page
     .getByLabel("Take a picture: Picture of it", { exact: true })
     .setInputFiles({ name: "jet.jpg", mimeType: "image/jpeg", buffer: await photographed(page) });
-  await expect(page.getByText("The picture is kept on this phone.")).toBeVisible();
+  await expect(page.getByText("The picture is kept on this phone.")).toBeVisible({ timeout: 20_000 });
 
   // A locked phone loses nothing.
   await page.reload();
