@@ -108,3 +108,42 @@ test("with only the screw turned nothing is taken apart, so nothing is put toget
   await page.getByRole("button", { name: "Fitted", exact: true }).click();
   await expect(page.getByRole("link", { name: "Air screw 1¾ turns out" })).toBeVisible();
 });
+
+test("a needle nobody can read and a screw nobody knew the side of are written down as they are found", async ({
+  page,
+}) => {
+  await page.goto("/#/new");
+  await page.getByRole("radio", { name: "Two-stroke" }).check();
+  await page.getByRole("textbox", { name: "Displacement" }).fill("249");
+  await page.getByRole("button", { name: "Keep it and go on" }).click();
+  await expect(page.getByRole("heading", { name: "249 two-stroke" })).toBeVisible();
+  await page.goto(`${page.url()}/change`);
+  await page.getByRole("checkbox", { name: /^Screw/ }).check();
+  await page.getByRole("checkbox", { name: /^Needle(?! jet)/ }).check();
+  const next = page.getByRole("button", { name: "Next", exact: true });
+  await next.click();
+  await expect(page.getByRole("heading", { name: "Before you start" })).toBeVisible();
+  await tickAll(page);
+  await next.click();
+
+  await expect(page.getByRole("heading", { name: "Screw", level: 1 })).toBeVisible();
+  await page.getByRole("radio", { name: /^Filter side/ }).check();
+  await expect(page.getByRole("heading", { name: "Air screw", level: 1 })).toBeVisible();
+  await page.getByRole("textbox", { name: "Turns out" }).last().fill("1 1/2");
+  await next.click();
+
+  await expect(page.getByRole("heading", { name: "Needle", level: 1 })).toBeVisible();
+  await expect(page.getByText(/A name of your own.*none that can be read/).first()).toBeVisible();
+  await next.click();
+  await expect(page.getByText("Write down what it is, as far as it can be read.").first()).toBeVisible();
+  await page.getByRole("textbox", { name: "Marks" }).last().fill("bare 1");
+  await next.click();
+  await expect(page.getByRole("heading", { name: "Back together" })).toBeVisible();
+  await tickAll(page);
+  await next.click();
+  await tickAll(page);
+  await page.getByRole("button", { name: /If the engine runs away/ }).click();
+  await page.getByRole("button", { name: "Fitted", exact: true }).click();
+  await expect(page.getByRole("link", { name: "Air screw 1½ turns out" })).toBeVisible();
+  await expect(page.getByRole("link", { name: /^Needle bare 1/ })).toBeVisible();
+});

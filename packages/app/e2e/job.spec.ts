@@ -1,3 +1,4 @@
+import { english } from "@jetwright/core/words/en";
 import { openShop } from "./example-shop.ts";
 import { expect, type Page, test } from "./quiet-test.ts";
 
@@ -129,4 +130,35 @@ test("the sheet prints on one page of A4 and of Letter", async ({ page }) => {
     const pdf = (await page.pdf({ format, preferCSSPageSize: false })).toString("latin1");
     expect(pdf.match(/\/Type\s*\/Page[^s]/g)?.length).toBe(1);
   }
+});
+
+test("a test that could not be done leads to the other ways, with a word in the history", async ({
+  page,
+}) => {
+  await openShop(page);
+  await open(page, "/bike/bramble/test/screw-sweep-air");
+  await page.getByRole("button", { name: "Could not do it" }).click();
+  await expect(page.getByRole("heading", { name: "Next step", level: 1 })).toBeVisible();
+  await expect(page.getByText("Other ways", { exact: true })).toBeVisible();
+  await open(page, "/bike/bramble/history");
+  await expect(page.getByText(/Could not do it: /).first()).toBeVisible();
+});
+
+test("a stop card says what to expect, and a chart that may not be right leads to the step that mends it", async ({
+  page,
+}) => {
+  await openShop(page);
+  await open(page, "/bike/bramble/chart");
+  await page.getByRole("link", { name: "Not right yet? Mend it first" }).click();
+  await expect(page.locator("section.loud")).toBeVisible();
+  await page.evaluate(() =>
+    (window as unknown as { jetwright: { keep(draft: object): Promise<object> } }).jetwright.keep({
+      kind: "ride-reported",
+      bike: "bramble",
+      body: { reports: [{ sign: "tearing-note-at-full-throttle", opening: "full", seen: true }] },
+    }),
+  );
+  const card = page.locator("section.loud.stop");
+  await expect(card).toBeVisible();
+  await expect(card).toContainText(`What to expect: ${english.steps.stop.expect}`);
 });

@@ -1,5 +1,6 @@
 import { fromFahrenheit, fromFoot, toCelsius } from "@jetwright/core";
 import { useState } from "preact/hooks";
+import { Link } from "wouter-preact";
 import type { HeightChart } from "../../engine/answers/air/height-chart.ts";
 import type { JetSource } from "../../engine/answers/air/mains-at-hand.ts";
 import { dayText } from "../../preferences/day.ts";
@@ -10,6 +11,7 @@ import { Choice } from "../../ui/choice.tsx";
 import { Screen } from "../../ui/screen.tsx";
 import { useWords } from "../../words/use-words.ts";
 import "../../styles/air.css";
+import { bikeAddress } from "../bike/bike-bar.tsx";
 
 const HEIGHTS = {
   m: [0, 500, 1000, 1500, 2000, 2500, 3000],
@@ -41,7 +43,7 @@ export function Chart({ params }: { readonly params: { readonly bike: string } }
           {chart.detail}
         </p>
       )}
-      {chart?.ok && <Table chart={chart.value} />}
+      {chart?.ok && <Table bike={bike} chart={chart.value} />}
       <Choice
         label={all.source}
         value={source}
@@ -55,7 +57,7 @@ export function Chart({ params }: { readonly params: { readonly bike: string } }
   );
 }
 
-function Table({ chart }: { readonly chart: HeightChart }) {
+function Table({ bike, chart }: { readonly bike: string; readonly chart: HeightChart }) {
   const all = useWords().air;
   const words = all.chart;
   const [preferences] = usePreferences();
@@ -70,6 +72,11 @@ function Table({ chart }: { readonly chart: HeightChart }) {
           ? words.fromNoted(temperature, height)
           : words.fromMarked(dayText(from.markedAt, preferences), temperature, height)}
       </p>
+      {from.markedAt === null && (
+        <Link class="button plain" href={bikeAddress(bike, "next")}>
+          {words.mendFirst}
+        </Link>
+      )}
       {fitted.main === null && <p class="caution">{words.unknownMain}</p>}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a stretch that scrolls must be reached by the keyboard */}
       <section class="scrolls" aria-label={words.title} tabIndex={0}>

@@ -2,6 +2,7 @@ import type { HowKnown, LabourPart } from "@jetwright/core";
 import type { JsonObject } from "@jetwright/records";
 import type { ChangePart, ChangePlan } from "../../engine/answers/change/change-plan.ts";
 import type { PartTyped } from "../fitted/read-part.ts";
+import type { Seen } from "../fitted/seen.ts";
 
 export type How = Exclude<HowKnown, "unknown">;
 
@@ -26,6 +27,8 @@ export interface ChangeDraft {
   /** What came off went into the drawer; left out: yes where it is known what it is. */
   readonly kept: Readonly<Partial<Record<LabourPart, boolean>>>;
   readonly photos: readonly DraftPhoto[];
+  /** What the carburetor is, where nobody had said so. */
+  readonly seen: Seen;
 }
 
 /** A picture taken during a change. */
@@ -40,6 +43,10 @@ export interface DraftPhoto {
   readonly at?: number;
 }
 
+/** Side the screw sits on, as described or as seen now; null when nobody looked. */
+export const screwSide = ({ plan, seen }: ChangeDraft): "air" | "fuel" | null =>
+  plan.screw ?? seen.screw ?? null;
+
 export const newDraft = (plan: ChangePlan): ChangeDraft => ({
   plan,
   chosen: plan.advised,
@@ -50,6 +57,7 @@ export const newDraft = (plan: ChangePlan): ChangeDraft => ({
   taken: {},
   kept: {},
   photos: [],
+  seen: {},
 });
 
 /** Parts reached by the cap and by the bowl; a screw needs neither. */
@@ -138,8 +146,8 @@ export function readChangeDraft(stored: unknown): ChangeDraft | null {
   const objects: readonly unknown[] = [draft.came, draft.went, draft.taken];
   if (!lists.every(Array.isArray) || typeof draft.page !== "string") return null;
   if (!objects.every((one) => typeof one === "object" && one !== null)) return null;
-  // Drafts begun before the drawer took parts back say nothing of it.
-  const read = { ...draft, kept: draft.kept ?? {} } as ChangeDraft;
+  // Drafts begun by an older version say nothing of the drawer or of what was seen.
+  const read = { ...draft, kept: draft.kept ?? {}, seen: draft.seen ?? {} } as ChangeDraft;
   return pagesOf(read).includes(read.page) ? read : null;
 }
 

@@ -18,6 +18,7 @@ import {
   RUNAWAY_READ,
   readyTicks,
   SNAP_TICKS,
+  screwSide,
   stillOpen,
   togetherTicks,
 } from "./change-draft.ts";
@@ -68,7 +69,7 @@ export function Change({ params }: ChangeProps) {
   if (draft.plan.title !== plan.value.title && !goOn) {
     return (
       <Screen title={words.goOnTitle} back={back}>
-        <p>{draft.plan.title ?? draft.chosen.map((part) => words.part(part, draft.plan.screw)).join(", ")}</p>
+        <p>{draft.plan.title ?? draft.chosen.map((part) => words.part(part, screwSide(draft))).join(", ")}</p>
         <button type="button" class="button main" onClick={() => setGoOn(true)}>
           {words.goOn}
         </button>
@@ -170,7 +171,7 @@ function ChangeWork({ bike, step, draft, onChange, onAmend, back }: ChangeWorkPr
     }
     onChange(null);
     go(bikeAddress(bike));
-    const what = draft.plan.title ?? draft.chosen.map((one) => words.part(one, draft.plan.screw)).join(", ");
+    const what = draft.plan.title ?? draft.chosen.map((one) => words.part(one, screwSide(draft))).join(", ");
     say(words.kept(what), {
       words: words.undo,
       act: () => {
@@ -193,7 +194,7 @@ function ChangeWork({ bike, step, draft, onChange, onAmend, back }: ChangeWorkPr
 
   const title =
     part !== null
-      ? words.part(part, draft.plan.screw)
+      ? words.part(part, screwSide(draft))
       : page === "choose"
         ? words.chooseTitle
         : page === "ready"

@@ -100,6 +100,14 @@ describe("a change carried out", () => {
     expect(records[0]).toMatchObject({ kind: "setup-fitted", body: { replaces: "t2" } });
   });
 
+  test("writes what the carburetor is where that was seen, beside what was known of it", () => {
+    const one = draft({ chosen: ["screw"], went: { screw: { number: "2" } } });
+    const before = afterwards(one).bike.description?.carburetor;
+    expect(afterwards(one).records.map(({ kind }) => kind)).toEqual(["setup-fitted"]);
+    const { bike } = afterwards({ ...one, seen: { screw: "fuel" } });
+    expect(bike.description?.carburetor).toEqual({ ...before, screw: "fuel" });
+  });
+
   test("takes from the drawer what came from it, and no more", () => {
     const one = draft({ chosen: ["main"], went: { main: { number: "172" } } });
     const count = (shop: EngineState["shop"]) =>

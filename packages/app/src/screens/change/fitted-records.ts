@@ -3,6 +3,7 @@ import type { JsonObject } from "@jetwright/records";
 import type { Draft } from "../../store/shop.ts";
 import type { Words } from "../../words/en.ts";
 import { readPart, typedFrom } from "../fitted/read-part.ts";
+import { seenDrafts } from "../fitted/seen.ts";
 import { type ChangeDraft, type DraftPhoto, groovesAfter, planned } from "./change-draft.ts";
 import { fromDrawer, intoDrawer, isBackIn, movedParts } from "./from-drawer.ts";
 
@@ -122,6 +123,7 @@ export function fittedRecords(
         ...(record === null ? {} : { replaces: record }),
       },
     },
+    ...seenDrafts(draft.seen).map((seen) => ({ ...seen, bike, at })),
     ...draft.photos.map((photo) => photoRecord(photo, bike, at)),
   ]);
 }

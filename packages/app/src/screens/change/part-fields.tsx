@@ -29,11 +29,19 @@ export function PartFields({ part, typed, wrong, onType }: PartFieldsProps) {
     grooves: words.grooves,
     pitch: words.pitch,
   };
+  const hints: Readonly<Partial<Record<PartField, string | undefined>>> = {
+    number: { screw: words.turnsHint, needleJet: words.boreHint, main: words.jetHint, pilot: words.jetHint }[
+      part as string
+    ],
+    maker: words.makerHint,
+    marks: words.marksHint,
+  };
   return (
     <>
       {FIELDS[part].map((field) => {
         const common = {
           label: labels[field],
+          hint: hints[field],
           value: typed[field] ?? "",
           wrong: wrong?.field === field ? wrong.detail : null,
           onInput: (text: string) => onType({ ...typed, [field]: text }),

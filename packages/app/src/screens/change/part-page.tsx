@@ -11,7 +11,15 @@ import "../../styles/section.css";
 import { Choice } from "../../ui/choice.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { typedFrom } from "../fitted/read-part.ts";
-import { type Came, type ChangeDraft, type DraftPhoto, type How, planned } from "./change-draft.ts";
+import { SeenChoice } from "../fitted/seen-choice.tsx";
+import {
+  type Came,
+  type ChangeDraft,
+  type DraftPhoto,
+  type How,
+  planned,
+  screwSide,
+} from "./change-draft.ts";
 import { DrawerTicks } from "./drawer-ticks.tsx";
 import { mayMove } from "./fitted-records.ts";
 import { PartFields } from "./part-fields.tsx";
@@ -59,6 +67,13 @@ export function PartPage({ part, draft, anatomies, wrong, onChange, onPhoto, onR
     <>
       <p>{how ?? words.how(part)}</p>
       <PartDrawing part={part} draft={draft} anatomies={anatomies} />
+      <SeenChoice
+        part={part}
+        screw={draft.plan.screw}
+        numbering={draft.plan.numbering}
+        seen={draft.seen}
+        onSeen={(seen) => onChange({ ...draft, seen })}
+      />
       <section class="stack">
         <Choice
           label={stays ? words.wasIn : words.cameOut}
@@ -145,8 +160,8 @@ function PartDrawing({ part, draft, anatomies }: Pick<PartPageProps, "part" | "d
   const known = (name: "clip" | "screw") => !anatomy.usual.includes(name);
   if (part === "screw") {
     const turns = typeof to.turnsOut === "number" ? to.turnsOut : null;
-    const { kind } = anatomy.screw;
-    return draft.plan.screw === null ? null : (
+    const kind = screwSide(draft);
+    return kind === null ? null : (
       <ScrewPicture kind={kind} turns={known("screw") ? anatomy.screw.turns : null} to={turns} />
     );
   }

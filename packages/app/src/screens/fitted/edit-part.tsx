@@ -18,6 +18,8 @@ import { DrawerTicks } from "../change/drawer-ticks.tsx";
 import { fromDrawer, intoDrawer, isBackIn, movedParts } from "../change/from-drawer.ts";
 import { keepUndoable } from "./keep-undoable.ts";
 import { FIELDS, type PartField, readPart, typedFrom } from "./read-part.ts";
+import { type Seen, seenDrafts } from "./seen.ts";
+import { SeenChoice } from "./seen-choice.tsx";
 
 type How = "measured" | "read by eye" | "told";
 
@@ -52,11 +54,6 @@ export function EditPart({ params }: { readonly params: { readonly bike: string;
   return <PartForm bike={bike} part={part as FittedPart} fitted={fitted.value} drawer={stock} back={back} />;
 }
 
-interface Seen extends JsonObject {
-  readonly screw?: "air" | "fuel";
-  readonly jetNumbering?: "bore" | "flow";
-}
-
 interface PartFormProps {
   readonly bike: string;
   readonly part: FittedPart;
@@ -66,7 +63,7 @@ interface PartFormProps {
 }
 
 function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
-  const { fitted: words, newBike, photos: photoWords, pictures } = useWords();
+  const { fitted: words, photos: photoWords, pictures } = useWords();
   const shop = useShop();
   const photos = fittedPhotos(useAnswer("photos", { bike }) ?? []);
   const [, go] = useLocation();
@@ -116,9 +113,7 @@ function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
           ...(found ? { asFound: true } : fitted.record === null ? {} : { replaces: fitted.record }),
         },
       },
-      ...(Object.keys(seen).length === 0
-        ? []
-        : [{ kind: "bike-described", body: { carburetor: seen } } as const]),
+      ...seenDrafts(seen),
     );
     if (!written.ok) {
       say(written.detail);
@@ -179,32 +174,13 @@ function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
       {part === "fuelLevel" && field("number", words.edit.lift, undefined, "mm")}
       {FIELDS[part].includes("maker") && field("number", words.edit.jet, words.edit.jetHint)}
       {FIELDS[part].includes("maker") && field("maker", words.edit.maker, words.edit.makerHint)}
-      {part === "screw" && fitted.screw === null && (
-        <Choice
-          label={newBike.screw}
-          down
-          value={seen.screw ?? null}
-          options={(["air", "fuel"] as const).map((value) => ({
-            value,
-            words: newBike.screws[value],
-            hint: newBike.screwHints[value],
-          }))}
-          onChoose={(screw) => setSeen({ screw })}
-        />
-      )}
-      {(part === "main" || part === "pilot") && fitted.numbering === null && (
-        <Choice
-          label={newBike.numbering}
-          down
-          value={seen.jetNumbering ?? null}
-          options={(["bore", "flow"] as const).map((value) => ({
-            value,
-            words: newBike.numberings[value],
-            hint: newBike.numberingHints[value],
-          }))}
-          onChoose={(jetNumbering) => setSeen({ jetNumbering })}
-        />
-      )}
+      <SeenChoice
+        part={part}
+        screw={fitted.screw}
+        numbering={fitted.numbering}
+        seen={seen}
+        onSeen={setSeen}
+      />
       {known && (
         <Choice
           label={words.edit.happened}

@@ -58,7 +58,7 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
             {words.heard}
           </Link>
         )}
-        {!stop && <p>{step.expect}</p>}
+        <p>{stop ? `${words.expect}: ${step.expect}` : step.expect}</p>
         <p>
           {words.undo}: {step.undo}
         </p>
@@ -88,12 +88,6 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
             <summary>{words.otherLooks}</summary>
             <Looks bike={bike} looks={standing.looks.filter(({ first }) => !first)} onFollow={onFollow} />
           </details>
-        </section>
-      )}
-      {stop && (
-        <section>
-          <h3>{words.expect}</h3>
-          <p>{step.expect}</p>
         </section>
       )}
       <section>

@@ -94,6 +94,14 @@ function Card({ params }: TestCardProps) {
     } else go(bikePage);
   }
 
+  /** A word to whoever reads on, and then the other ways. */
+  async function couldNot() {
+    const text = words.couldNotNote(card.words);
+    if (!(await keepResult(shop, words, "note", bike, { text }))) return;
+    work.clear();
+    go(`${bikePage}/next`);
+  }
+
   if (warned !== null) {
     return (
       <Screen title={card.words} bar={bar}>
@@ -154,6 +162,9 @@ function Card({ params }: TestCardProps) {
             </button>
           ))}
         </div>
+        <button type="button" class="button plain" disabled={busy} onClick={() => void couldNot()}>
+          {words.couldNot}
+        </button>
       </section>
     </Screen>
   );

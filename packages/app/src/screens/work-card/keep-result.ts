@@ -3,11 +3,11 @@ import type { Shop } from "../../store/shop.ts";
 import { say } from "../../ui/toast.tsx";
 import type { Words } from "../../words/en.ts";
 
-/** Keeps the result of a test or check and offers to take it back; false when it could not be kept, which is said. */
+/** Keeps the result of a test or check, or a note that there is none, and offers to take it back; false when it could not be kept, which is said. */
 export async function keepResult(
   shop: Shop,
   words: Words["cards"],
-  kind: "test-done" | "check-done",
+  kind: "test-done" | "check-done" | "note",
   bike: string,
   body: JsonObject,
 ): Promise<boolean> {

@@ -134,7 +134,8 @@ export const air: Words["air"] = {
     fromMarked: (day, temperature, height) =>
       `Gerechnet ab dem ${day}, ${temperature} auf ${height}, als sie als richtig vermerkt wurde.`,
     fromNoted: (temperature, height) =>
-      `Gerechnet ab der zuletzt notierten Luft, ${temperature} auf ${height}: Dort wird sie als richtig angenommen. Stimmt das nicht, bring sie zuerst in Ordnung.`,
+      `Gerechnet ab der zuletzt notierten Luft, ${temperature} auf ${height}: Dort wird sie als richtig angenommen.`,
+    mendFirst: "Noch nicht richtig? Bring sie zuerst in Ordnung",
     cell: (main, clip) =>
       `${main === null ? "–" : plainFigure(main, "de")}${clip === null ? "" : ` / ${plainFigure(clip, "de")}`}`,
     legend:

@@ -22,6 +22,8 @@ export const cards: Words["cards"] = {
   quarterMore: "¼ heraus",
   byEar: "Das Telefon hören lassen",
   orWithout: "Ohne Zählen: antippen, wo es am besten war",
+  couldNot: "Ging nicht",
+  couldNotNote: (test) => `Ging nicht: ${test}`,
   sound: "In Ordnung",
   soundHint: "Nachgesehen, nichts gefunden",
   faulty: "Fehlerhaft",

@@ -54,7 +54,7 @@ export const fitted: Words["fitted"] = {
     turnsHint: "Hineindrehen, bis sie leicht aufsitzt, und zählen; dann zurückdrehen. 1,5 oder 1 1/2.",
     cutaway: "Ausschnitt oder die Zahl auf dem Schieber",
     marks: "Eingeschlagene Kennung",
-    marksHint: "Ein eigener Name, etwa „blank 1“, wenn keine da ist.",
+    marksHint: "Ein eigener Name, etwa „blank 1“, wenn keine da oder zu lesen ist.",
     grooves: "Wie viele Kerben",
     pitch: "Von einer Kerbe zur nächsten",
     groove: "Kerbe, in der der Clip sitzt",

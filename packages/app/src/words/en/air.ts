@@ -131,7 +131,8 @@ export const air = {
     fromMarked: (day: string, temperature: string, height: string): string =>
       `Counted from ${day}, ${temperature} at ${height}, where it was marked as right.`,
     fromNoted: (temperature: string, height: string): string =>
-      `Counted from the air last noted, ${temperature} at ${height}: it is taken to be right there. Mend it first if it is not.`,
+      `Counted from the air last noted, ${temperature} at ${height}: it is taken to be right there.`,
+    mendFirst: "Not right yet? Mend it first",
     cell: (main: number | null, clip: number | null): string =>
       `${main ?? "–"}${clip === null ? "" : ` / ${clip}`}`,
     legend:

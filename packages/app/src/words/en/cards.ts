@@ -20,6 +20,8 @@ export const cards = {
   quarterMore: "¼ turn out",
   byEar: "Let the phone find it by ear",
   orWithout: "Without a count, tap where it was best",
+  couldNot: "Could not do it",
+  couldNotNote: (test: string) => `Could not do it: ${test}`,
   sound: "Sound",
   soundHint: "Looked at, nothing wrong",
   faulty: "Faulty",

@@ -46,7 +46,7 @@ export const fitted = {
     turnsHint: "Turn it in until it seats lightly and count; then turn it back. 1.5 or 1 1/2.",
     cutaway: "Cutaway, or the number on the slide",
     marks: "Marks stamped on it",
-    marksHint: "A name of your own, such as “bare 1”, if there are none.",
+    marksHint: "A name of your own, such as “bare 1”, if there are none that can be read.",
     grooves: "How many grooves",
     pitch: "From one groove to the next",
     groove: "Groove the clip sits in",

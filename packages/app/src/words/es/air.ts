@@ -134,7 +134,8 @@ export const air: Words["air"] = {
     fromMarked: (day, temperature, height) =>
       `Contado desde el ${day}, ${temperature} a ${height}, cuando se marcó como buena.`,
     fromNoted: (temperature, height) =>
-      `Contado desde el último aire anotado, ${temperature} a ${height}: allí se da por buena. Si no lo es, corrígela primero.`,
+      `Contado desde el último aire anotado, ${temperature} a ${height}: allí se da por buena.`,
+    mendFirst: "¿Aún no va bien? Corrígela primero",
     cell: (main, clip) =>
       `${main === null ? "–" : plainFigure(main, "es")}${clip === null ? "" : ` / ${plainFigure(clip, "es")}`}`,
     legend:

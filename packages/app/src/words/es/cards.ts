@@ -22,6 +22,8 @@ export const cards: Words["cards"] = {
   quarterMore: "¼ afuera",
   byEar: "Que lo busque el teléfono de oído",
   orWithout: "Sin contar: toca donde fue mejor",
+  couldNot: "No se pudo hacer",
+  couldNotNote: (test) => `No se pudo hacer: ${test}`,
   sound: "Bien",
   soundHint: "Revisado, nada mal",
   faulty: "Con fallo",

@@ -49,7 +49,7 @@ export const fitted: Words["fitted"] = {
     turnsHint: "Apriétalo hasta que asiente con suavidad y cuenta; luego vuelve atrás. 1,5 o 1 1/2.",
     cutaway: "Rebaje, o el número de la campana",
     marks: "Marca grabada",
-    marksHint: "Un nombre tuyo, como «lisa 1», si no lleva ninguna.",
+    marksHint: "Un nombre tuyo, como «lisa 1», si no lleva ninguna que se lea.",
     grooves: "Cuántas muescas",
     pitch: "De una muesca a la siguiente",
     groove: "Muesca en la que está el clip",
