@@ -61,3 +61,20 @@ export function extraFields(schema: unknown, value: unknown, path: string): Flaw
   }
   return found;
 }
+
+/** The value with only the fields that its schema names, at every depth. */
+export function onlyKnown(schema: unknown, value: unknown): unknown {
+  const inner = bare(schema);
+  if (Array.isArray(value)) {
+    const { def } = inner._zod;
+    return def.type === "array" ? value.map((one) => onlyKnown(def.element, one)) : value;
+  }
+  if (!isJsonObject(value)) return value;
+  const known = knownFields(inner, value);
+  if (known === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).flatMap(([name, field]) =>
+      Object.hasOwn(known, name) ? [[name, onlyKnown(known[name], field)]] : [],
+    ),
+  );
+}

@@ -2,10 +2,13 @@
 
 // reading and writing
 export { readBareRecord } from "./bare-record.ts";
+// erasing
+export { blankRecord, isErased } from "./blank-record.ts";
 // words
 export { closestWords, didYouMean } from "./closest-words.ts";
 export { CORE_VOCABULARY } from "./core-vocabulary.ts";
 export type { Entry, Envelope, KeptEntry, UsedEntry, UsedEntryOf } from "./entry.ts";
+export { Erasures, isErasure } from "./erasures.ts";
 // time and ids
 export type { InstantReason } from "./instant.ts";
 export { formatInstant, parseInstant } from "./instant.ts";

@@ -20,6 +20,8 @@ export interface KindOf<Name extends string, Schema extends z.ZodMiniType> {
   /** Whether the record names a bike: it must, it may, or it makes no sense. */
   readonly bike: "needed" | "allowed" | "never";
   readonly body: Schema;
+  /** Fields of the body that hold a person's name, contact or own words, dots between: an erasure empties them. */
+  readonly personal: readonly string[];
   /** Upcasters by the version they read; one for every version below `v`. */
   readonly upcasters: Readonly<Record<number, Upcaster>>;
   /** What the schema cannot say: fields that need one another, and words of the core's catalogues. */

@@ -1,6 +1,8 @@
 import { CORE_VOCABULARY } from "./core-vocabulary.ts";
-import type { Entry } from "./entry.ts";
+import type { Entry, UsedEntryOf } from "./entry.ts";
+import { Erasures, isErasure } from "./erasures.ts";
 import { KINDS_BY_NAME } from "./known-kinds.ts";
+import { isErasedTwin, wins } from "./merge.ts";
 import type { Flaw, Problem } from "./problem.ts";
 import { LINE_LIMIT, readLine, tooLong } from "./read-line.ts";
 import { type Knowledge, type Read, readRecord } from "./read-record.ts";
@@ -15,6 +17,8 @@ export interface Log {
   /** Nothing was left out, but a person may want to know. */
   readonly notes: readonly Problem[];
   readonly counts: LogCounts;
+  /** Records that were read with words which an erasure of this log has erased; `entries` has them without. */
+  readonly erased: readonly Entry[];
 }
 
 export interface LogCounts {
@@ -59,6 +63,7 @@ export class LogReader {
   readonly #most: number;
   readonly #knowledge: Knowledge;
   readonly #met = new Map<string, Met>();
+  readonly #erasures = new Map<string, UsedEntryOf<"person-erased">>();
   readonly #problems: Problem[] = [];
   readonly #notes: Problem[] = [];
   #problemsLeftOut = 0;
@@ -100,13 +105,17 @@ export class LogReader {
   end(): Log {
     if (this.#partial !== "" || this.#skipping) this.#endLine();
     const met = [...this.#met.values()];
+    const erasures = new Erasures(this.#erasures.values());
+    const read = met.flatMap(({ entry }) => (entry === null ? [] : [entry]));
+    const entries = erasures.none ? read : read.map((entry) => erasures.apply(entry));
     const unknownKinds: Record<string, number> = Object.create(null);
     for (const one of met) {
       if (one.reading === "unknown-kind") unknownKinds[one.kind] = (unknownKinds[one.kind] ?? 0) + 1;
     }
     const count = (reading: Entry["reading"]): number => met.filter((one) => one.reading === reading).length;
     return {
-      entries: met.flatMap((one) => (one.entry === null ? [] : [one.entry])),
+      entries,
+      erased: entries.filter((entry, i) => entry !== read[i]),
       problems: withRest(this.#problems, this.#problemsLeftOut, "problems"),
       notes: withRest(this.#notes, this.#notesLeftOut, "notes"),
       counts: {
@@ -168,7 +177,13 @@ export class LogReader {
       this.#repeated++;
       return;
     }
-    const newWins = entry.at < met.at || (entry.at === met.at && said < before);
+    const first = entry.at < met.at || (entry.at === met.at && said < before);
+    const newWins = met.entry === null ? first : wins(entry, met.entry);
+    if (met.entry !== null && isErasedTwin(entry, met.entry)) {
+      this.#repeated++;
+      if (newWins) this.#remember(entry, line);
+      return;
+    }
     const keptLine = newWins ? line : met.line;
     this.#problem(
       {
@@ -185,6 +200,8 @@ export class LogReader {
   #remember(entry: Entry, line: number | null): void {
     const { at, reading, kind, id } = entry;
     const held = this.#hold(entry);
+    if (isErasure(entry)) this.#erasures.set(id, entry);
+    else this.#erasures.delete(id);
     this.#met.set(id, {
       digest: held ? null : digestOf(entry),
       at,

@@ -1,3 +1,4 @@
+import { blankRecord, isErased } from "./blank-record.ts";
 import { closestWords } from "./closest-words.ts";
 import type { Entry, Envelope, KeptEntry, UsedEntry } from "./entry.ts";
 import { extraFields } from "./extra-fields.ts";
@@ -26,7 +27,7 @@ export interface Knowledge {
   readonly words: Vocabulary;
 }
 
-const ENVELOPE = new Set(["id", "kind", "v", "at", "by", "bike", "body"]);
+const ENVELOPE = new Set(["id", "kind", "v", "at", "by", "bike", "erased", "body"]);
 const ID_FORM = "Use 1 to 64 letters, digits and . _ : - for it.";
 
 function readEnvelope(
@@ -83,7 +84,8 @@ export function readRecord(value: unknown, line: number | null, knowing: Knowled
       'Write it like {"id": "r1", "kind": "note", "at": "2026-05-02T10:15:00Z", "body": {"text": "..."}}.';
     return { entry: null, id: null, flaws: [flaw("", "is not a record", mend)], notes };
   }
-  const source = value as JsonObject;
+  // What says that its words were erased has none, whoever wrote it.
+  const source = isErased(value as JsonObject) ? blankRecord(value as JsonObject) : (value as JsonObject);
   const head = readEnvelope(source, flaws);
   if (head === null)
     return { entry: null, id: typeof source.id === "string" ? source.id : null, flaws, notes };
@@ -106,6 +108,8 @@ export function readRecord(value: unknown, line: number | null, knowing: Knowled
     notes,
   });
 
+  // Nothing of it was known to be technical: nothing is left that could be mended.
+  if (isErased(source) && source.body === null) return keep("faulty");
   const kind = knowing.kinds.get(head.kind);
   if (kind === undefined) {
     const near = closestWords(head.kind, knowing.kinds.keys());

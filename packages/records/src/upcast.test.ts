@@ -9,6 +9,7 @@ const kind: AnyKind = defineKind({
   kind: "screw-set",
   v: 3,
   bike: "never",
+  personal: [],
   body: z.looseObject({ turnsOut: z.number(), side: z.enum(["air", "fuel", "unknown"]) }),
   upcasters: {
     1: ({ turns, ...rest }) => ({ ...rest, turnsOut: (turns as number) + 0 }),

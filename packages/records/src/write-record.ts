@@ -1,7 +1,7 @@
 import { canonicalJson } from "./canonical-json.ts";
 import type { Json, JsonObject } from "./json.ts";
 
-const FIRST = ["id", "kind", "v", "at", "by", "bike"] as const;
+const FIRST = ["id", "kind", "v", "at", "by", "bike", "erased"] as const;
 
 /**
  * One line of a log, without its line break: the envelope first, in the order people read it, then any field

@@ -7,6 +7,7 @@ export const adviceGiven = defineKind({
   kind: "advice-given",
   v: 1,
   bike: "needed",
+  personal: ["words"],
   upcasters: {},
   body: z.looseObject({
     words: longText.check(z.describe("The advice as it was shown")),

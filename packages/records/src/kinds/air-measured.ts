@@ -30,6 +30,7 @@ export const airMeasured = defineKind({
   kind: "air-measured",
   v: 1,
   bike: "allowed",
+  personal: ["place"],
   upcasters: {},
   body,
   settle: (air) => {

@@ -14,6 +14,7 @@ import { labourNoted } from "./labour-noted.ts";
 import { mixtureMeasured } from "./mixture-measured.ts";
 import { needleMeasured } from "./needle-measured.ts";
 import { note, photo } from "./note.ts";
+import { personErased } from "./person-erased.ts";
 import { preferenceSet } from "./preference-set.ts";
 import { recordStruck } from "./record-struck.ts";
 import { rideReported } from "./ride-reported.ts";
@@ -48,6 +49,7 @@ const table = [
   orderOpened,
   workNoted,
   orderClosed,
+  personErased,
   recordStruck,
 ] as const;
 

@@ -15,6 +15,7 @@ export const bikeDescribed = defineKind({
   kind: "bike-described",
   v: 1,
   bike: "needed",
+  personal: ["name", "notes", "place.name"],
   upcasters: {},
   body: z.looseObject({
     name: z.optional(shortText),

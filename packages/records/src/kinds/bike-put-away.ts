@@ -7,6 +7,7 @@ export const bikePutAway = defineKind({
   kind: "bike-put-away",
   v: 1,
   bike: "needed",
+  personal: ["why"],
   upcasters: {},
   body: z.looseObject({ away: z.optional(z.boolean()), why: z.optional(longText) }),
 });

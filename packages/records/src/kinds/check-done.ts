@@ -9,6 +9,7 @@ export const checkDone = defineKind({
   kind: "check-done",
   v: 1,
   bike: "needed",
+  personal: ["words"],
   upcasters: {},
   body: z.looseObject({
     check: z.string().check(z.maxLength(100), z.describe("Id of a check of the catalogue")),

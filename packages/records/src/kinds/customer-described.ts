@@ -7,6 +7,7 @@ export const customerDescribed = defineKind({
   kind: "customer-described",
   v: 1,
   bike: "never",
+  personal: ["name", "reach", "notes"],
   upcasters: {},
   body: z.looseObject({
     customer: idText.check(z.describe("Name of the customer in this log, never shown to people")),

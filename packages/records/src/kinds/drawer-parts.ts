@@ -25,12 +25,27 @@ export const partsCounted = defineKind({
   kind: "parts-counted",
   v: 1,
   bike: "never",
+  personal: ["words"],
   upcasters: {},
   body,
 });
 
 /** Parts came into the drawer. */
-export const partsBought = defineKind({ kind: "parts-bought", v: 1, bike: "never", upcasters: {}, body });
+export const partsBought = defineKind({
+  kind: "parts-bought",
+  v: 1,
+  bike: "never",
+  personal: ["words"],
+  upcasters: {},
+  body,
+});
 
 /** Parts left the drawer. */
-export const partsUsed = defineKind({ kind: "parts-used", v: 1, bike: "allowed", upcasters: {}, body });
+export const partsUsed = defineKind({
+  kind: "parts-used",
+  v: 1,
+  bike: "allowed",
+  personal: ["words"],
+  upcasters: {},
+  body,
+});

@@ -7,6 +7,7 @@ export const engineChanged = defineKind({
   kind: "engine-changed",
   v: 1,
   bike: "needed",
+  personal: ["words"],
   upcasters: {},
   body: z.looseObject({ what: shortText.check(z.minLength(1)), words: z.optional(longText) }),
 });

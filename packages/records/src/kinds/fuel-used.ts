@@ -39,6 +39,7 @@ export const fuelUsed = defineKind({
   kind: "fuel-used",
   v: 1,
   bike: "allowed",
+  personal: [],
   upcasters: {},
   body: z.looseObject({
     ethanolPercent: z

@@ -7,6 +7,7 @@ export const knownGoodMarked = defineKind({
   kind: "known-good-marked",
   v: 1,
   bike: "needed",
+  personal: ["words"],
   upcasters: {},
   body: z.looseObject({ words: z.optional(longText) }),
 });

@@ -8,6 +8,7 @@ export const labourNoted = defineKind({
   kind: "labour-noted",
   v: 1,
   bike: "allowed",
+  personal: [],
   upcasters: {},
   body: z.looseObject({
     minutes: z.looseObject({

@@ -29,6 +29,7 @@ export const mixtureMeasured = defineKind({
   kind: "mixture-measured",
   v: 1,
   bike: "needed",
+  personal: [],
   upcasters: {},
   body,
   settle: (measured) => {

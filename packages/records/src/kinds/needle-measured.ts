@@ -7,6 +7,7 @@ export const needleMeasured = defineKind({
   kind: "needle-measured",
   v: 1,
   bike: "allowed",
+  personal: ["words"],
   upcasters: {},
   body: z.looseObject({
     marks: shortText.check(

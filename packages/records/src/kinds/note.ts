@@ -8,6 +8,7 @@ export const note = defineKind({
   kind: "note",
   v: 1,
   bike: "allowed",
+  personal: ["text"],
   upcasters: {},
   body: z.looseObject({ text: longText }),
 });
@@ -17,6 +18,7 @@ export const photo = defineKind({
   kind: "photo",
   v: 1,
   bike: "allowed",
+  personal: ["of"],
   upcasters: {},
   body: z.looseObject({
     hash: sha256,

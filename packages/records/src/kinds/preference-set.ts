@@ -6,6 +6,7 @@ export const preferenceSet = defineKind({
   kind: "preference-set",
   v: 1,
   bike: "allowed",
+  personal: [],
   upcasters: {},
   body: z.looseObject({ oneChangeAtATime: z.optional(z.boolean()) }),
 });

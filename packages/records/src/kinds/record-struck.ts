@@ -7,6 +7,7 @@ export const recordStruck = defineKind({
   kind: "record-struck",
   v: 1,
   bike: "allowed",
+  personal: ["why"],
   upcasters: {},
   body: z.looseObject({
     record: idText.check(z.describe("Id of the record that no longer counts")),

@@ -39,6 +39,7 @@ export const rideReported = defineKind({
   kind: "ride-reported",
   v: 1,
   bike: "needed",
+  personal: ["words"],
   upcasters: {},
   body,
   settle: (ride, words) => {

@@ -71,6 +71,7 @@ export const setupFitted = defineKind({
   kind: "setup-fitted",
   v: 1,
   bike: "needed",
+  personal: ["why"],
   upcasters: {},
   body,
   settle: (fitted) => {

@@ -7,6 +7,7 @@ export const soundHeard = defineKind({
   kind: "sound-heard",
   v: 1,
   bike: "needed",
+  personal: ["words", "clip"],
   upcasters: {},
   body: z.looseObject({
     figures: z.record(z.string().check(z.maxLength(100)), z.number()),

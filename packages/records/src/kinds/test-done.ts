@@ -9,6 +9,7 @@ export const testDone = defineKind({
   kind: "test-done",
   v: 1,
   bike: "needed",
+  personal: ["words"],
   upcasters: {},
   body: z.looseObject({
     test: z.string().check(z.maxLength(100), z.describe("Id of a test of the catalogue")),

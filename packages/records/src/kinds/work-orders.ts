@@ -8,6 +8,7 @@ export const orderOpened = defineKind({
   kind: "order-opened",
   v: 1,
   bike: "needed",
+  personal: ["complaint"],
   upcasters: {},
   body: z.looseObject({
     complaint: z.optional(longText).check(z.describe("In the customer's own words")),
@@ -20,6 +21,7 @@ export const orderClosed = defineKind({
   kind: "order-closed",
   v: 1,
   bike: "needed",
+  personal: ["handedOver"],
   upcasters: {},
   body: z.looseObject({
     order: idText.check(z.describe("Id of the record that opened the order")),
@@ -32,6 +34,7 @@ export const workNoted = defineKind({
   kind: "work-noted",
   v: 1,
   bike: "needed",
+  personal: ["words"],
   upcasters: {},
   body: z.looseObject({
     minutes: z.optional(z.number().check(z.gt(0), z.lte(10_000))),

@@ -106,6 +106,7 @@ export class BikeTrack {
       case "parts-bought":
       case "parts-used":
       case "customer-described":
+      case "person-erased":
       case "order-opened":
       case "work-noted":
       case "order-closed":

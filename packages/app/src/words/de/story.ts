@@ -85,6 +85,7 @@ export const story: StoryWords = {
   worked: (what) => `Gearbeitet: ${what}`,
   spent: (minutes) => (minutes === 1 ? "1 Minute" : `${minutes} Minuten`),
   orderClosed: (what) => (what === "" ? "Übergeben" : `Übergeben: ${what}`),
+  personErased: "Name, Kontakt und Worte einer Person wurden entfernt",
   good: "Als richtig vermerkt",
   sound: (figures) => (figures === "" ? "Dem Motor zugehört" : `Dem Motor zugehört: ${figures}`),
   note: (text) => text,

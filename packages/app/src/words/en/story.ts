@@ -83,6 +83,7 @@ export const story = {
   worked: (what: string) => `Worked: ${what}`,
   spent: (minutes: number) => (minutes === 1 ? "1 minute" : `${minutes} minutes`),
   orderClosed: (what: string) => (what === "" ? "Handed over" : `Handed over: ${what}`),
+  personErased: "A person's name, contact and words were removed",
   good: "Marked as right",
   sound: (figures: string) => (figures === "" ? "Engine listened to" : `Engine listened to: ${figures}`),
   note: (text: string) => text,

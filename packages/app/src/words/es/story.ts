@@ -88,6 +88,7 @@ export const story: StoryWords = {
   worked: (what) => `Trabajo hecho: ${what}`,
   spent: (minutes) => (minutes === 1 ? "1 minuto" : `${minutes} minutos`),
   orderClosed: (what) => (what === "" ? "Entregada" : `Entregada: ${what}`),
+  personErased: "Se borraron el nombre, el contacto y las palabras de una persona",
   good: "Marcada como buena",
   sound: (figures) => (figures === "" ? "Se escuchó el motor" : `Se escuchó el motor: ${figures}`),
   note: (text) => text,

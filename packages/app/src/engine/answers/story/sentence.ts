@@ -130,6 +130,8 @@ function usedSentence(entry: UsedEntry, words: Saying, find: Find): string {
     }
     case "customer-described":
       return words.customer(joined([entry.body.name, entry.body.reach, entry.body.notes]));
+    case "person-erased":
+      return words.personErased;
     case "order-opened":
       return words.orderOpened(quoted(entry.body.complaint, words) ?? "");
     case "work-noted":
