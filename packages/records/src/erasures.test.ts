@@ -39,6 +39,7 @@ const TECHNICAL = new Set([
   "instrument",
   "what",
   "step.kind",
+  "events.kind",
 ]);
 
 /** Every field that any text may stand in, by its path. */

@@ -34,7 +34,7 @@ export class Erasures {
   }
 
   #covers(entry: Entry): boolean {
-    if (isErasure(entry)) return false;
+    if (entry.kind === "person-erased") return false;
     if (this.#records.has(entry.id)) return true;
     if (entry.bike !== null && entry.at <= (this.#bikes.get(entry.bike) ?? -Infinity)) return true;
     const { body } = entry.source;

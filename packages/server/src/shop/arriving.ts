@@ -7,7 +7,7 @@ export interface Arriving {
   readonly id: string;
   readonly kind: string;
   readonly bike: string | null;
-  /** The record that this one strikes. */
+  /** The record that this one strikes; ERASING for one that removes a person's data, so that they are soon found. */
   readonly target: string | null;
   /** Fingerprints of pictures and clips that it names. */
   readonly blobs: readonly string[];
@@ -37,7 +37,11 @@ export function readArriving(text: string): Outcome<Arriving, "not-a-record"> {
   });
 }
 
+/** The kind of record that removes a person's data. */
+export const ERASING = "person-erased";
+
 function targetOf(kind: string, { body }: JsonObject): string | null {
+  if (kind === ERASING) return ERASING;
   if (kind !== "record-struck" || typeof body !== "object" || body === null) return null;
   const { record } = body as JsonObject;
   return typeof record === "string" && record.length <= 64 ? record : null;

@@ -13,6 +13,7 @@ import { arriving, lineOf } from "../test-records.ts";
 import { blobContract } from "./blobs.contract.ts";
 import { callerOf, devicesOf, revoke } from "./devices.ts";
 import { beginEpoch } from "./epoch.ts";
+import { erasingContract } from "./erasing.contract.ts";
 import { addRecords, readPage } from "./log.ts";
 import { invite, openShop, pair, setupCode } from "./pairing.ts";
 import { PushQueue } from "./push-queue.ts";
@@ -258,6 +259,15 @@ describe.each(KINDS)("the log on $name", ({ fresh }) => {
 describe.each(KINDS)("pictures and clips on $name", ({ fresh }) => {
   let opened: Promise<Database> | null = null;
   blobContract(async () => {
+    opened ??= database(fresh);
+    const on = await opened;
+    return { on, shop: await shopIn(on) };
+  });
+});
+
+describe.each(KINDS)("erasing on $name", ({ fresh }) => {
+  let opened: Promise<Database> | undefined;
+  erasingContract(async () => {
     opened ??= database(fresh);
     const on = await opened;
     return { on, shop: await shopIn(on) };

@@ -1,8 +1,9 @@
 import type { Database, Dialect, Sql } from "../database/database.ts";
 import { only } from "../database/database.ts";
-import type { Arriving } from "./arriving.ts";
+import { type Arriving, ERASING } from "./arriving.ts";
 import { type Cursor, readCursor, writeCursor } from "./cursor.ts";
 import { epochOf } from "./epoch.ts";
+import { emptyArriving, emptyStanding } from "./erasing.ts";
 import { type Scope, scopeCondition, scopeMark } from "./scope.ts";
 import { randomText } from "./secrets.ts";
 
@@ -55,12 +56,17 @@ export async function addRecordsIn(
   sql: Sql,
   dialect: Dialect,
   shop: string,
-  records: readonly Arriving[],
+  given: readonly Arriving[],
 ): Promise<readonly Arrival[]> {
   const { listed, forUpdate } = dialect;
-  const { last_seq: last } = only(
-    await sql.all<{ last_seq: number }>(`SELECT last_seq FROM shop WHERE id = ? ${forUpdate}`, [shop]),
+  const { last_seq: last, erasures } = only(
+    await sql.all<{ last_seq: number; erasures: number }>(
+      `SELECT last_seq, (SELECT count(*) FROM record WHERE record.shop = shop.id AND target = ?) AS erasures
+         FROM shop WHERE id = ? ${forUpdate}`,
+      [ERASING, shop],
+    ),
   );
+  const records = await emptyArriving(sql, shop, given, erasures);
   const ids = JSON.stringify(records.map(({ id }) => id));
   const there = await sql.all<{ id: string; hash: string }>(
     `SELECT id, hash FROM record WHERE shop = ? AND id IN ${listed}`,
@@ -110,7 +116,9 @@ async function file(
       mark,
     ]),
   );
-  const moved = await announceStrikes(sql, dialect.listed, shop, last + fresh.length, mark, fresh);
+  const announced = await announceStrikes(sql, dialect.listed, shop, last + fresh.length, mark, fresh);
+  const numbered = last + fresh.length + announced;
+  const moved = announced + (await emptyStanding(sql, dialect, shop, numbered, mark, fresh));
   await sql.run("UPDATE shop SET last_seq = ? WHERE id = ?", [last + fresh.length + moved, shop]);
   const uses = fresh.flatMap(({ id, blobs }) => blobs.map((hash) => [shop, hash, id] as const));
   if (uses.length > 0) {

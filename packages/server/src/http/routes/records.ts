@@ -1,6 +1,7 @@
 import type { Arriving } from "../../shop/arriving.ts";
 import { readArriving } from "../../shop/arriving.ts";
 import type { Caller } from "../../shop/devices.ts";
+import { isErasing, stands } from "../../shop/erasing.ts";
 import { readPage } from "../../shop/log.ts";
 import { mayWrite } from "../../shop/scope.ts";
 import { json, refusal, refused } from "../answers.ts";
@@ -44,6 +45,25 @@ function sort(lines: readonly string[], { scope }: Caller): Sorted {
   return sorted;
 }
 
+/** Only an owner removes a person's data. Others may send an erasure back that stands here, as after a restored backup. */
+async function withoutErasures(
+  sorted: Sorted,
+  { shop, role }: Caller,
+  { database }: Services,
+): Promise<Sorted> {
+  if (role === "owner" || !sorted.taken.some(({ record }) => isErasing(record))) return sorted;
+  const taken: Sorted["taken"] = [];
+  const not = [...sorted.not];
+  for (const one of sorted.taken) {
+    if (!isErasing(one.record) || (await stands(database, shop, one.record))) taken.push(one);
+    else {
+      const detail = "The owner of the shop removes a person's data. Ask them to do it.";
+      not.push({ line: one.line, id: one.record.id, reason: "not-allowed", detail });
+    }
+  }
+  return { taken, not };
+}
+
 /** Takes records, one a line. What was taken is on the disk when the answer goes out. */
 export const pushRecords: Handler = async (context, caller, services) => {
   const text = await readText(context.req.raw, PUSH_BYTES);
@@ -56,7 +76,7 @@ export const pushRecords: Handler = async (context, caller, services) => {
       `At most ${PUSH_RECORDS} records can be sent at once. Send them in turns.`,
     );
   }
-  const { taken, not } = sort(lines, caller);
+  const { taken, not } = await withoutErasures(sort(lines, caller), caller, services);
   const arrivals =
     taken.length === 0
       ? []

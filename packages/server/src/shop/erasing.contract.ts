@@ -1,0 +1,132 @@
+import { blankRecord, writeRecord } from "@jetwright/records";
+import { beforeEach, describe, expect, test } from "vitest";
+import type { Database } from "../database/database.ts";
+import { blob } from "../test-blobs.ts";
+import { type Arriving, readArriving } from "./arriving.ts";
+import { blobOf, isNamed } from "./blobs.ts";
+import { addRecords, readPage } from "./log.ts";
+import type { Scope } from "./scope.ts";
+import { addPiece } from "./uploads.ts";
+
+const ALL: Scope = { all: true };
+const SECRET = "Jo Ferrant";
+
+const record = (id: string, kind: string, body: object, bike?: string) => ({
+  id,
+  kind,
+  v: 1,
+  at: "2026-05-02T10:15:00Z",
+  by: { person: SECRET },
+  ...(bike !== undefined && { bike }),
+  body: body as Record<string, string>,
+});
+const NOTE = record("n1", "note", { text: SECRET }, "fern");
+const OTHER = record("n2", "note", { text: "another's" }, "moss");
+const CUSTOMER = record("c1", "customer-described", { customer: "jo", name: SECRET });
+const erasure = (body: object, id = "e1") => ({
+  ...record(id, "person-erased", body),
+  at: "2026-07-01T10:00:00Z",
+  by: {},
+});
+
+function arrivingOf(one: object): Arriving {
+  const read = readArriving(JSON.stringify(one));
+  if (!read.ok) throw new RangeError(read.detail);
+  return read.value;
+}
+
+/** What a database must do when a person's data is removed. */
+export function erasingContract(open: () => Promise<{ on: Database; shop: string }>): void {
+  let on: Database;
+  let shop: string;
+  beforeEach(async () => {
+    ({ on, shop } = await open());
+  });
+  const add = (...records: object[]) => addRecords(on, shop, records.map(arrivingOf));
+  const read = (cursor = "", scope = ALL) => readPage(on, shop, scope, cursor);
+  const blank = (one: Parameters<typeof blankRecord>[0]) => writeRecord(blankRecord(one));
+
+  describe("[R31] a person's data", () => {
+    test("is gone from what stands, and every device behind any cursor reads the emptied records", async () => {
+      await add(NOTE, CUSTOMER, OTHER);
+      const { cursor } = await read();
+      await add(erasure({ customer: "jo", bikes: ["fern"] }));
+      const { lines, restart } = await read(cursor);
+      expect(restart).toBeNull();
+      expect(lines.slice(1).sort()).toEqual([blank(CUSTOMER), blank(NOTE)].sort());
+      const all = (await read()).lines.join("\n");
+      expect(all).not.toContain(`"text":"${SECRET}"`);
+      expect(all.split("\n")).toHaveLength(4);
+      // Nothing of it is left in any table of the log.
+      const rows = await on.all<{ line: string }>("SELECT line FROM record WHERE shop = ? AND id <> ?", [
+        shop,
+        "n2",
+      ]);
+      expect(JSON.stringify(rows)).not.toContain(SECRET);
+      // A rider of that bike hears of it too, who may not read the erasure itself.
+      expect((await read("", { all: false, bikes: ["fern"] })).lines).toEqual([blank(NOTE)]);
+    });
+
+    test("a device whose cursor ends at an emptied record begins again", async () => {
+      await add(OTHER, NOTE);
+      const { cursor } = await read();
+      await add(erasure({ bikes: ["fern"] }));
+      const { lines, restart } = await read(cursor);
+      expect(restart).toBe("epoch");
+      expect(lines).toHaveLength(3);
+      expect(lines.at(-1)).toBe(blank(NOTE));
+    });
+
+    test("is not taken again: the whole text sent again is known, and what comes late is emptied first", async () => {
+      await add(NOTE);
+      await add(erasure({ customer: "jo", bikes: ["fern"], records: ["late"] }));
+      const late = record("late", "note", { text: SECRET }, "moss");
+      expect(await add(NOTE, CUSTOMER, late)).toEqual(["known", "added", "added"]);
+      expect(await add(NOTE, CUSTOMER, late)).toEqual(["known", "known", "known"]);
+      expect(JSON.stringify((await read()).lines)).not.toContain(SECRET);
+      // Another record under that id is a conflict as ever.
+      expect(await add({ ...NOTE, at: "2026-05-03T10:15:00Z" })).toEqual(["conflict"]);
+    });
+
+    test("sent together with its erasure is emptied, in whichever order", async () => {
+      expect(
+        await add(NOTE, erasure({ records: ["n1"] }), CUSTOMER, erasure({ customer: "jo" }, "e2")),
+      ).toEqual(["added", "added", "added", "added"]);
+      expect(JSON.stringify((await read()).lines)).not.toContain(SECRET);
+    });
+
+    test("of another shop is left alone", async () => {
+      const other = await open();
+      await addRecords(other.on, other.shop, [arrivingOf(NOTE)]);
+      await add(NOTE, erasure({ records: ["n1"], bikes: ["fern"] }));
+      expect((await readPage(other.on, other.shop, ALL, "")).lines).toEqual([writeRecord(NOTE)]);
+    });
+
+    test("takes the clip of a voice along, but not one that another record names", async () => {
+      const [mine, shared] = [blob(500, 1), blob(500, 2)];
+      const heard = (id: string, clip: string, bike: string) =>
+        record(id, "sound-heard", { figures: {}, clip }, bike);
+      await add(
+        heard("s1", mine.hash, "fern"),
+        heard("s2", shared.hash, "fern"),
+        heard("s3", shared.hash, "moss"),
+      );
+      for (const { bytes, hash } of [mine, shared]) {
+        await addPiece(
+          on,
+          { shop, device: "phone", hash, size: bytes.length, type: "audio/wav" },
+          0,
+          bytes,
+          0,
+        );
+      }
+      expect(await blobOf(on, shop, mine.hash)).not.toBeNull();
+      await add(erasure({ bikes: ["fern"] }));
+      expect(await blobOf(on, shop, mine.hash)).toBeNull();
+      expect(await isNamed(on, shop, ALL, mine.hash)).toBe(false);
+      expect(await blobOf(on, shop, shared.hash)).not.toBeNull();
+      const pieces = "SELECT upload FROM piece WHERE upload IN (SELECT upload FROM blob WHERE shop = ?)";
+      expect(await on.all(pieces, [shop])).toHaveLength(1);
+    });
+  });
+}
