@@ -151,10 +151,7 @@ function ChangeWork({ bike, step, draft, onChange, onAmend, back }: ChangeWorkPr
 
   function removePhoto(photo: DraftPhoto): void {
     onAmend((now) => ({ ...now, photos: now.photos.filter((one) => one !== photo) }));
-    say(photoWords.removed, {
-      words: photoWords.undo,
-      act: () => void onAmend((now) => ({ ...now, photos: [photo, ...now.photos] })),
-    });
+    say(photoWords.removed, { words: photoWords.undo, act: () => addPhoto(photo) });
   }
 
   async function keep(): Promise<void> {
