@@ -13,6 +13,7 @@ const PORT = Number(process.env.E2E_PORT ?? 4310) + 1;
 interface Shop {
   readonly store: { readonly all: () => Promise<readonly string[]> };
   readonly keep: (draft: object) => Promise<{ ok: boolean }>;
+  readonly database: { readonly photos: { readonly put: (blob: Blob) => Promise<string> } };
 }
 
 let server: ChildProcess;
@@ -135,6 +136,17 @@ test("three devices do a job together, one offline half of the time, and end wit
       return JSON.stringify(one) === JSON.stringify(two) && JSON.stringify(two) === JSON.stringify(three);
     })
     .toBe(true);
+
+  // A picture taken on the bench PC is seen on a phone that has not got it.
+  await bench.page.evaluate(async () => {
+    const shop = (window as unknown as { jetwright: Shop }).jetwright;
+    const canvas = new OffscreenCanvas(600, 400);
+    canvas.getContext("2d")!.fillRect(0, 0, 300, 400);
+    const hash = await shop.database.photos.put(await canvas.convertToBlob({ type: "image/jpeg" }));
+    await shop.keep({ kind: "photo", bike: "bramble", body: { hash } });
+  });
+  await first.page.goto("/#/bike/bramble/history");
+  await expect(first.page.locator(".photo-thumb img").first()).toBeVisible();
 
   // A rider's phone sees the own bike alone, and is out at once when it is shut out.
   const rider = await device(browser);

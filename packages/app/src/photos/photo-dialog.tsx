@@ -83,7 +83,7 @@ function Large({ photo, name }: { readonly photo: ShownPhoto; readonly name: str
     frame.current?.scrollTo((scrollWidth - clientWidth) / 2, (scrollHeight - clientHeight) / 2);
   }, [large]);
   if (found === null) return <div class="photo-large" />;
-  if (found === "missing") return <p>{words.missing}</p>;
+  if ("lack" in found) return <p role="status">{words.lack[found.lack]}</p>;
   return (
     <>
       {/* It scrolls when large, so the keyboard must reach it. */}
@@ -93,13 +93,13 @@ function Large({ photo, name }: { readonly photo: ShownPhoto; readonly name: str
         aria-label={name}
         tabIndex={large ? 0 : -1}
       >
-        <img src={found} alt={name} />
+        <img src={found.address} alt={name} />
       </section>
       <div class="photo-ways">
         <button type="button" class="button plain" onClick={() => setLarge(!large)}>
           {large ? words.whole : words.larger}
         </button>
-        <a class="button plain" href={found} download={words.fileName(fileDay(photo.at))}>
+        <a class="button plain" href={found.address} download={words.fileName(fileDay(photo.at))}>
           {words.save}
         </a>
       </div>

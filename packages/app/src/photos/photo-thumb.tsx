@@ -42,6 +42,8 @@ function Small({ hash }: { readonly hash: string }) {
   const words = useWords().photos;
   const found = usePhoto(hash);
   if (found === null) return null;
-  if (found === "missing") return <span class="small quiet">{words.notHere}</span>;
-  return <img src={found} alt="" decoding="async" />;
+  if ("lack" in found) {
+    return <span class="small quiet">{found.lack === "coming" ? words.coming : words.notHere}</span>;
+  }
+  return <img src={found.address} alt="" decoding="async" />;
 }

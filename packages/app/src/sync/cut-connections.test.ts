@@ -1,8 +1,7 @@
 import { expect, test } from "vitest";
-import { openSqlite } from "../../../server/src/database/sqlite.ts";
-import { startServer } from "../../../server/src/run/server.ts";
 import { cuttingProxy } from "../../../server/src/test-proxy.ts";
 import { lineOf } from "../../../server/src/test-records.ts";
+import { testShop } from "../../../server/src/test-shop.ts";
 import { syncOnce } from "./sync-once.ts";
 import { memoryDevice } from "./test-device.ts";
 import { remoteAt } from "./test-remote.ts";
@@ -16,25 +15,8 @@ function numbers(seed: number): () => number {
   };
 }
 
-const PLENTY = { burst: 1e9, perSecond: 1e9 };
-
-async function shopServer() {
-  const server = await startServer({
-    database: openSqlite(":memory:"),
-    port: 0,
-    host: "localhost",
-    appFolder: null,
-    log: (fields) => fields.what === "bug" && expect.fail(String(fields.why)),
-    allowances: { code: PLENTY, codes: PLENTY, request: PLENTY, stranger: PLENTY },
-  });
-  const base = `http://localhost:${server.port}`;
-  const setup = { code: server.code, shop: "Tarn End", person: "Mara", device: "bench", give: "token" };
-  const answer = await fetch(`${base}/api/v1/setup`, { method: "POST", body: JSON.stringify(setup) });
-  return { server, base, token: ((await answer.json()) as { token: string }).token };
-}
-
 test("behind a proxy that cuts connections in the middle, three devices end with one log", async () => {
-  const { server, base, token } = await shopServer();
+  const { server, base, token, bugs } = await testShop();
   const random = numbers(20261125);
   const proxy = await cuttingProxy(server.port, () => {
     // Up: in the head or body of what is sent. Down: after the server did it, before or in its answer.
@@ -72,10 +54,11 @@ test("behind a proxy that cuts connections in the middle, three devices end with
   expect(failures).toBeGreaterThan(5);
   await proxy.stop();
   await server.stop();
+  expect(bugs).toEqual([]);
 }, 60_000);
 
 test("devices whose clocks are years off share all the same, and are neither refused nor hidden", async () => {
-  const { server, base, token } = await shopServer();
+  const { server, base, token, bugs } = await testShop();
   const remote = remoteAt(base, token);
   const clocks = ["1970-01-01T00:00:00Z", "2026-05-02T10:15:00+02:00", "2068-12-31T23:59:59-11:30"];
   const devices = clocks.map(() => memoryDevice());
@@ -96,4 +79,5 @@ test("devices whose clocks are years off share all the same, and are neither ref
     expect(await device.sync.unsentCount()).toBe(0);
   }
   await server.stop();
+  expect(bugs).toEqual([]);
 });

@@ -29,7 +29,7 @@ async function share(records: readonly StoredRecord[], remote: Remote) {
   await shelf.add(records);
   const aside: NotTaken[] = [];
   const setAside = async (some: readonly NotTaken[]) => void aside.push(...some);
-  await syncOnce({ sync, settings, arrived: async () => {}, setAside }, remote);
+  await syncOnce({ sync, settings, arrived: async () => {}, begunAnew: async () => {}, setAside }, remote);
   return { aside, waiting: await sync.unsentCount(), here: await shelf.all() };
 }
 

@@ -14,41 +14,50 @@ export class Refused extends Error {
 const PATIENCE = 30_000;
 
 /**
- * Asks the server that the page came from. The cookie that signs this device in goes with it.
+ * Asks a server; rejects with `Refused` when it answers otherwise.
  * @param patience milliseconds until it counts as out of reach
  */
-export async function ask(
+export type Ask = (
   method: string,
   path: string,
-  body?: string,
-  patience = PATIENCE,
-): Promise<Response> {
-  const answer = await fetch(`/api/v1/${path}`, {
-    method,
-    headers: { "x-jetwright": "1" },
-    credentials: "same-origin",
-    cache: "no-store",
-    signal: AbortSignal.timeout(patience),
-    ...(body === undefined ? {} : { body }),
-  });
-  if (answer.ok) return answer;
-  const said = (await answer.json().catch(() => ({}))) as { reason?: string; detail?: string };
-  throw new Refused(answer.status, said.reason ?? "no-server", said.detail ?? `${answer.status}`);
-}
+  body?: string | Blob,
+  patience?: number,
+  headers?: Readonly<Record<string, string>>,
+) => Promise<Response>;
+
+/** Asks the server at an address, with headers that go with each request. */
+export const askAt =
+  (base: string, always: Readonly<Record<string, string>>): Ask =>
+  async (method, path, body, patience = PATIENCE, headers = {}) => {
+    const answer = await fetch(`${base}/api/v1/${path}`, {
+      method,
+      headers: { ...always, ...headers },
+      credentials: "same-origin",
+      cache: "no-store",
+      signal: AbortSignal.timeout(patience),
+      ...(body === undefined ? {} : { body }),
+    });
+    if (answer.ok) return answer;
+    const said = (await answer.json().catch(() => ({}))) as { reason?: string; detail?: string };
+    throw new Refused(answer.status, said.reason ?? "no-server", said.detail ?? `${answer.status}`);
+  };
+
+/** Asks the server that the page came from. The cookie that signs this device in goes with it. */
+export const ask = askAt("", { "x-jetwright": "1" });
 
 export const askJson = async <T>(method: string, path: string, body?: object): Promise<T> =>
   (await (await ask(method, path, body === undefined ? undefined : JSON.stringify(body))).json()) as T;
 
-/** The shop's log at the server that the page came from. */
-export const remote: Remote = {
+/** The shop's log at a server. */
+export const remoteBy = (asking: Ask): Remote => ({
   push: async (lines) => {
-    const answer = await ask("POST", "records", lines.join("\n"));
+    const answer = await asking("POST", "records", lines.join("\n"));
     const { refused } = (await answer.json()) as { refused: (NotTaken & { line: number })[] };
     return refused;
   },
   pull: async (cursor) => {
-    const answer = await ask("GET", `records?after=${encodeURIComponent(cursor)}`);
+    const answer = await asking("GET", `records?after=${encodeURIComponent(cursor)}`);
     const [head, ...lines] = (await answer.text()).trimEnd().split("\n");
     return { ...(JSON.parse(head!) as Omit<PulledPage, "lines">), lines };
   },
-};
+});

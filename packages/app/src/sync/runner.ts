@@ -1,6 +1,10 @@
+import type { Arrived } from "../store/database.ts";
 import type { Shop } from "../store/shop.ts";
-import { syncLine } from "./paired.ts";
-import { Refused, remote } from "./remote.ts";
+import { blobRemoteBy } from "./blob-remote.ts";
+import { blobFetcher } from "./fetch-blobs.ts";
+import { fetchFromShop, shopRounds, syncLine } from "./paired.ts";
+import { ask, Refused, remoteBy } from "./remote.ts";
+import { type BlobLocal, type Settled, sendBlobs } from "./send-blobs.ts";
 import { type SyncState, syncState } from "./state.ts";
 import { StateLine } from "./state-line.tsx";
 import { type NotTaken, syncOnce } from "./sync-once.ts";
@@ -11,6 +15,7 @@ const LONGEST_WAIT = 300_000;
 /** Asked now and then even where news come by themselves: they may have stopped unheard. */
 const NOW_AND_THEN = 60_000;
 const SETTING = "sync-not-taken";
+const SETTLED = "sync-pictures";
 const MOST_NOT_TAKEN = 200;
 
 let running: { readonly soon: () => void; readonly end: () => void } | null = null;
@@ -23,6 +28,7 @@ export function endSync(): void {
   running?.end();
   running = null;
   syncLine.set(null);
+  fetchFromShop.set(null);
 }
 
 /**
@@ -36,7 +42,7 @@ export function beginSync(shop: Shop): void {
   let busy = false;
   let again = false;
   let ended = false;
-  const { sync, settings } = shop.database;
+  const { sync, settings, photos } = shop.database;
   const say = (change: Partial<SyncState>): void => syncState.set({ ...syncState.get(), ...change });
 
   const count = async () => say({ waiting: await sync.unsentCount() });
@@ -50,8 +56,23 @@ export function beginSync(shop: Shop): void {
     say({ notTaken });
   }
 
-  const round = () =>
-    syncOnce({ sync, settings, arrived: (what) => shop.heardFromShop(what), setAside }, remote);
+  const pictures: BlobLocal = {
+    photos,
+    settled: async () =>
+      ((await settings.get(SETTLED))?.value as Settled | undefined) ?? { there: [], never: [] },
+    settle: (settled) => settings.put({ key: SETTLED, value: settled }),
+    left: (count) => say({ pictures: count }),
+    stop: () => again || ended,
+  };
+
+  async function round(): Promise<void> {
+    const begunAnew = () => settings.delete(SETTLED);
+    const arrived = (what: Arrived) => shop.heardFromShop(what);
+    await syncOnce({ sync, settings, arrived, begunAnew, setAside }, remoteBy(ask));
+    await count();
+    shopRounds.set(shopRounds.get() + 1);
+    await sendBlobs(pictures, blobRemoteBy(ask));
+  }
 
   async function work(): Promise<void> {
     if (busy) {
@@ -112,6 +133,7 @@ export function beginSync(shop: Shop): void {
     },
   };
   syncLine.set(StateLine);
+  fetchFromShop.set(blobFetcher(photos, blobRemoteBy(ask)));
   void settings.get(SETTING).then((kept) => say({ notTaken: (kept?.value as readonly NotTaken[]) ?? [] }));
   soon();
 }

@@ -6,8 +6,10 @@ export interface SyncState {
   readonly connection: "together" | "at-work" | "away" | "shut-out";
   /** Records not yet at the shop. */
   readonly waiting: number;
+  /** Pictures and clips not yet at the shop. */
+  readonly pictures: number;
   /** Records that the shop did not take. */
   readonly notTaken: readonly NotTaken[];
 }
 
-export const syncState = watched<SyncState>({ connection: "away", waiting: 0, notTaken: [] });
+export const syncState = watched<SyncState>({ connection: "away", waiting: 0, pictures: 0, notTaken: [] });

@@ -32,6 +32,8 @@ export interface Local {
   readonly sync: SyncShelf;
   readonly settings: { readonly get: (key: string) => Promise<Setting | undefined> };
   readonly arrived: (what: Arrived) => Promise<void>;
+  /** The shop has other data than we knew, or gives us other rights: what else is known of it is not any more. */
+  readonly begunAnew: () => Promise<void>;
   /** Records that stay on this device alone. */
   readonly setAside: (records: readonly NotTaken[]) => Promise<void>;
 }
@@ -75,12 +77,12 @@ export async function syncOnce(local: Local, remote: Remote): Promise<void> {
   }
 }
 
-async function pullAll({ sync, settings, arrived }: Local, { pull }: Remote): Promise<void> {
+async function pullAll({ sync, settings, arrived, begunAnew }: Local, { pull }: Remote): Promise<void> {
   let cursor = ((await settings.get(SYNC_CURSOR))?.value as string | undefined) ?? "";
   for (let more = true; more; ) {
     const page = await pull(cursor);
     // Other data than we knew, or other rights: what the server has of ours is not known any more.
-    if (page.restart !== null) await sync.markAllUnsent();
+    if (page.restart !== null) await Promise.all([sync.markAllUnsent(), begunAnew()]);
     const records = page.lines.map((line): StoredRecord => ({ id: idOf(line), line }));
     await arrived(await sync.arrive(records, sameRecord, { key: SYNC_CURSOR, value: page.cursor }));
     // A cursor that stands still with more behind it would never end.

@@ -32,6 +32,7 @@ export function memoryDevice(): Local & {
     sync,
     settings: { get: async (key) => (key === SYNC_CURSOR ? progress : undefined) },
     arrived: async () => undefined,
+    begunAnew: async () => undefined,
     setAside: async () => undefined,
     write: async ({ id, line }) => {
       if (records.has(id)) return;

@@ -98,6 +98,7 @@ async function browserDevice(): Promise<Device> {
     sync,
     settings,
     arrived: async () => undefined,
+    begunAnew: async () => undefined,
     setAside: async (_records: readonly NotTaken[]) => undefined,
     write: (record) => records.add([record]),
     log: async () => (await records.all()).map(({ line }) => line).sort(),

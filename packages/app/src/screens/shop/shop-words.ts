@@ -19,6 +19,8 @@ const en = {
   roles: { owner: "owner", technician: "technician", rider: "rider" },
   together: "Everything is at the shop.",
   waiting: (n: number) => (n === 1 ? "1 record not yet at the shop." : `${n} records not yet at the shop.`),
+  pictures: (n: number) =>
+    n === 1 ? "1 picture or clip not yet there." : `${n} pictures and clips not yet there.`,
   away: "The shop cannot be reached now; work on.",
   shutOut: "This device was shut out of the shop. What it holds stays here.",
   notTaken: (n: number) =>
@@ -66,6 +68,8 @@ const de: ShopWords = {
   together: "Alles ist in der Werkstatt.",
   waiting: (n) =>
     n === 1 ? "1 Eintrag noch nicht in der Werkstatt." : `${n} Einträge noch nicht in der Werkstatt.`,
+  pictures: (n) =>
+    n === 1 ? "1 Bild oder Tonaufnahme noch nicht dort." : `${n} Bilder und Tonaufnahmen noch nicht dort.`,
   away: "Die Werkstatt ist gerade nicht zu erreichen; arbeite weiter.",
   shutOut: "Dieses Gerät wurde ausgeschlossen. Was es enthält, bleibt hier.",
   notTaken: (n) =>
@@ -111,6 +115,8 @@ const es: ShopWords = {
   together: "Todo está en el taller.",
   waiting: (n) =>
     n === 1 ? "1 anotación aún no está en el taller." : `${n} anotaciones aún no están en el taller.`,
+  pictures: (n) =>
+    n === 1 ? "1 imagen o sonido aún no está allí." : `${n} imágenes y sonidos aún no están allí.`,
   away: "Ahora no se puede llegar al taller; sigue trabajando.",
   shutOut: "Este aparato fue excluido del taller. Lo que guarda se queda aquí.",
   notTaken: (n) => (n === 1 ? "El taller no aceptó 1 anotación." : `El taller no aceptó ${n} anotaciones.`),

@@ -19,8 +19,15 @@ export const photos: Words["photos"] = {
   open: (what, day, count) =>
     count === 1 ? `Foto: ${what}, ${day}` : `${count} Fotos: ${what}, das neueste vom ${day}`,
   notHere: "nicht hier",
-  missing:
-    "Dieses Foto ist nicht auf diesem Telefon: Es wurde auf einem anderen gemacht oder hier gelöscht. Was dazu geschrieben steht, bleibt.",
+  coming: "kommt",
+  lack: {
+    missing:
+      "Dieses Foto ist nicht auf diesem Telefon: Es wurde auf einem anderen gemacht oder hier gelöscht. Was dazu geschrieben steht, bleibt.",
+    coming: "Dieses Foto ist auf dem Weg aus der Werkstatt …",
+    "not-there":
+      "Dieses Foto ist nicht auf diesem Telefon, und die Werkstatt hat es noch nicht: Es kommt, wenn das Telefon, das es gemacht hat, die Werkstatt erreicht hat.",
+    away: "Dieses Foto ist nicht auf diesem Telefon, und die Werkstatt ist gerade nicht zu erreichen. Sieh wieder nach, wenn sie es ist.",
+  },
   by: (person) => `von ${person}`,
   newer: "Neuer",
   older: "Älter",

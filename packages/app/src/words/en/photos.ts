@@ -18,8 +18,16 @@ export const photos = {
   open: (what: string, day: string, count: number) =>
     count === 1 ? `Picture: ${what}, ${day}` : `${count} pictures: ${what}, the newest ${day}`,
   notHere: "not here",
-  missing:
-    "This picture is not on this phone: it was taken on another one, or it has been cleared here. What is written about it stands.",
+  coming: "coming",
+  /** Why a picture cannot be shown: of no shop; on its way from it; not there either; the shop out of reach. */
+  lack: {
+    missing:
+      "This picture is not on this phone: it was taken on another one, or it has been cleared here. What is written about it stands.",
+    coming: "This picture is on its way from the shop …",
+    "not-there":
+      "This picture is not on this phone, and the shop has not got it yet: it comes when the phone that took it has been in reach of the shop.",
+    away: "This picture is not on this phone, and the shop cannot be reached now. Look again when it can.",
+  },
   by: (person: string) => `by ${person}`,
   newer: "Newer",
   older: "Older",

@@ -19,8 +19,15 @@ export const photos: Words["photos"] = {
   open: (what, day, count) =>
     count === 1 ? `Foto: ${what}, ${day}` : `${count} fotos: ${what}, la más reciente del ${day}`,
   notHere: "no está",
-  missing:
-    "Esta foto no está en este teléfono: se hizo en otro o se ha borrado aquí. Lo escrito sobre ella sigue en pie.",
+  coming: "en camino",
+  lack: {
+    missing:
+      "Esta foto no está en este teléfono: se hizo en otro o se ha borrado aquí. Lo escrito sobre ella sigue en pie.",
+    coming: "Esta foto viene en camino desde el taller …",
+    "not-there":
+      "Esta foto no está en este teléfono, y el taller aún no la tiene: llega cuando el teléfono que la hizo haya podido llegar al taller.",
+    away: "Esta foto no está en este teléfono, y ahora no se puede llegar al taller. Mira otra vez cuando se pueda.",
+  },
   by: (person) => `por ${person}`,
   newer: "Más nueva",
   older: "Más antigua",

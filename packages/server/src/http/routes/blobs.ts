@@ -72,6 +72,8 @@ export const takePiece: Handler = async (context, caller, services) => {
     services.shopBytes,
   );
   if (!taken.ok) return refusal(taken);
+  // A page that misses it looks again.
+  if (taken.value.whole) services.live.news(shop);
   services.metrics.add("jetwright_blob_bytes", bytes.value.length);
   return json(taken.value);
 };
