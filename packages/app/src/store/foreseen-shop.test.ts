@@ -11,13 +11,14 @@ import { Shop } from "./shop.ts";
 // What the page shows at once after a record is what the log as kept gives, worked out from nothing.
 
 /** The worker in this thread: messages are copied and answered as in a browser, one after the other. */
-function inThisThread(): Engine {
+function inThisThread(free: () => Promise<void> = async () => {}): Engine {
   const answer = answering();
   const worker = {
     onmessage: (_message: { readonly data: unknown }) => {},
     postMessage: (message: ToEngine) => {
       const copied = structuredClone(message);
       setTimeout(async () => {
+        await free();
         const reply = await answer(copied);
         if (reply !== null) worker.onmessage({ data: structuredClone(reply) });
       });
@@ -30,12 +31,16 @@ const BIKE = "own";
 const GIVEN = JSON.stringify({ bike: BIKE });
 const QUESTIONS = ["bike", "advice", "standing", "governs", "fitted"] as const;
 
-async function newShop(name: string): Promise<Shop> {
-  const shop = await Shop.open(openDatabase(name), inThisThread());
-  const engine = { strokes: 2, displacementCc: 249 };
+async function newShop(name: string, engine = inThisThread()): Promise<Shop> {
+  const shop = await Shop.open(openDatabase(name), engine);
+  const described = { strokes: 2, displacementCc: 249 };
   const carburetor = { bore: { shape: "round", diameterMm: 36 }, screw: "air", jetNumbering: "bore" };
   const parts = { main: { number: 175, how: "read by eye" }, pilot: { number: 42, how: "read by eye" } };
-  await shop.keep({ kind: "bike-described", bike: BIKE, body: { name: "Own", engine, carburetor } });
+  await shop.keep({
+    kind: "bike-described",
+    bike: BIKE,
+    body: { name: "Own", engine: described, carburetor },
+  });
   await shop.keep({ kind: "setup-fitted", bike: BIKE, body: { ...parts, asFound: true } });
   return shop;
 }
@@ -84,10 +89,19 @@ test("after the next record, or with one from another tab in between, nothing fo
 });
 
 test("a ride kept before it was foreseen is answered by the log", async () => {
-  const shop = await newShop("too-late");
+  let free = Promise.resolve();
+  const shop = await newShop(
+    "too-late",
+    inThisThread(() => free),
+  );
   const record = ride(shop, "hangs-after-closing", "closed");
+  let go = () => {};
+  free = new Promise((resolve) => {
+    go = resolve;
+  });
   shop.foresee(BIKE, record);
   await shop.take([record]);
+  go();
   expect(shop.known("advice", GIVEN)).toBeUndefined();
   const fresh = shopOf(await shop.store.all());
   const answer = structuredClone(ANSWERS.advice(fresh, { bike: BIKE }));
