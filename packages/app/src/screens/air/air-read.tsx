@@ -2,6 +2,7 @@ import type { AirEffect, AirFigures, AirPreview } from "../../engine/answers/air
 import { dayText } from "../../preferences/day.ts";
 import { heightText, pressureText, temperatureText } from "../../preferences/units.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { ReportFigures } from "./report-figures.tsx";
 
@@ -13,6 +14,7 @@ interface AirReadProps {
 
 /** What the air is, in words, before it is kept: density, what is doubtful, and what it does to the setup. */
 export function AirRead({ preview, onMend }: AirReadProps) {
+  const whyNot = useRefusal();
   const words = useWords().air;
   const { air, effect, report, mend } = preview;
   return (
@@ -22,7 +24,7 @@ export function AirRead({ preview, onMend }: AirReadProps) {
         <Density figures={air.value} />
       ) : (
         <p class="caution" role="alert">
-          {air.detail}
+          {whyNot(air)}
         </p>
       )}
       {mend !== null && (
@@ -43,7 +45,7 @@ export function AirRead({ preview, onMend }: AirReadProps) {
             </p>
           ))}
       {effect !== null && <h2>{words.effectTitle}</h2>}
-      {effect !== null && (effect.ok ? <Effect effect={effect.value} /> : <p>{effect.detail}</p>)}
+      {effect !== null && (effect.ok ? <Effect effect={effect.value} /> : <p>{whyNot(effect)}</p>)}
     </section>
   );
 }

@@ -9,6 +9,7 @@ import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer } from "../../store/shop.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { Screen } from "../../ui/screen.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import "../../styles/air.css";
 import { bikeAddress } from "../bike/bike-bar.tsx";
@@ -25,6 +26,7 @@ const CELSIUS = {
 /** Main jet and clip for this bike by height and temperature. */
 export function Chart({ params }: { readonly params: { readonly bike: string } }) {
   const { bike } = params;
+  const whyNot = useRefusal();
   const all = useWords().air;
   const words = all.chart;
   const [preferences] = usePreferences();
@@ -40,7 +42,7 @@ export function Chart({ params }: { readonly params: { readonly bike: string } }
       <p>{words.lead}</p>
       {chart !== null && !chart.ok && (
         <p class="caution" role="alert">
-          {chart.detail}
+          {whyNot(chart)}
         </p>
       )}
       {chart?.ok && <Table bike={bike} chart={chart.value} />}

@@ -15,6 +15,7 @@ import { NumberField } from "../../ui/number-field.tsx";
 import { Screen } from "../../ui/screen.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { LastHere } from "./last-here.tsx";
 import { TripResult, useTripWords } from "./trip-result.tsx";
@@ -32,6 +33,7 @@ const empty = (key: number): Row => ({ key, name: "", height: "", temperature: "
 /** A ride over several heights: the safe main jet, what each place will feel like, and the way back. */
 export function Trip({ params }: { readonly params: { readonly bike: string } }) {
   const { bike } = params;
+  const whyNot = useRefusal();
   const all = useWords().air;
   const words = all.trip;
   const [preferences] = usePreferences();
@@ -129,7 +131,7 @@ export function Trip({ params }: { readonly params: { readonly bike: string } })
       {places.length === 0 && <p class="quiet">{words.tooFew}</p>}
       {places.length > 0 && plan !== null && !plan.ok && (
         <p class="caution" role="alert">
-          {plan.detail}
+          {whyNot(plan)}
         </p>
       )}
       {places.length > 0 && plan?.ok && (

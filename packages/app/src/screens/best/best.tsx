@@ -6,6 +6,7 @@ import { usePreferences } from "../../preferences/use-preferences.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { Screen } from "../../ui/screen.tsx";
 import { plainFigure } from "../../words/figures.ts";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { Slider } from "./slider.tsx";
 import { useLiveAnswer } from "./use-live-answer.ts";
@@ -25,6 +26,7 @@ const within = (x: number, { from, to, step }: typeof HEIGHT): number =>
 /** The best setups for a place, while height and temperature are dragged. */
 export function Best({ params }: { readonly params: { readonly bike: string } }) {
   const { bike } = params;
+  const whyNot = useRefusal();
   const { best: words, air } = useWords();
   const [preferences] = usePreferences();
   const [place, setPlace] = useState<{ readonly heightM: number; readonly celsius: number } | null>(null);
@@ -95,7 +97,7 @@ export function Best({ params }: { readonly params: { readonly bike: string } })
         <div class="column">
           {answer !== null && !answer.ok && (
             <p class="caution" role="alert">
-              {answer.detail}
+              {whyNot(answer)}
             </p>
           )}
           {there !== null && <Listed answer={there} />}

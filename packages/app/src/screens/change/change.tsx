@@ -6,6 +6,7 @@ import "../../styles/cards.css";
 import "../../styles/change.css";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
 import {
@@ -96,7 +97,8 @@ type Wrong = { readonly side: "came" | "went"; readonly field: string; readonly 
 function ChangeWork({ bike, step, draft, onChange, onAmend, back }: ChangeWorkProps) {
   const words = useWords().change;
   const photoWords = useWords().photos;
-  const edit = { ...useWords().fitted.edit, needed: words.needed };
+  const whyNot = useRefusal();
+  const edit = { ...useWords().fitted.edit, needed: words.needed, whyNot };
   const shop = useShop();
   const [, go] = useLocation();
   const anatomy = useAnswer("anatomy", { bike, step });

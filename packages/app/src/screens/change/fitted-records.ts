@@ -1,13 +1,11 @@
 import { accept, type LabourPart, type Outcome } from "@jetwright/core";
 import type { JsonObject } from "@jetwright/records";
 import type { Draft } from "../../store/shop.ts";
-import type { Words } from "../../words/en.ts";
-import { readPart, typedFrom } from "../fitted/read-part.ts";
+import { type PartWords, readPart, typedFrom } from "../fitted/read-part.ts";
 import { seenDrafts } from "../fitted/seen.ts";
 import { type ChangeDraft, type DraftPhoto, groovesAfter, planned } from "./change-draft.ts";
 import { fromDrawer, intoDrawer, isBackIn, movedParts } from "./from-drawer.ts";
 
-type ReadWords = Words["fitted"]["edit"];
 type Refused = {
   readonly ok: false;
   readonly reason: string;
@@ -16,7 +14,7 @@ type Refused = {
 };
 
 /** What came out of a part, as a record says it; null when it says nothing new. */
-export function cameOut(draft: ChangeDraft, part: LabourPart, words: ReadWords): Outcome<JsonObject | null> {
+export function cameOut(draft: ChangeDraft, part: LabourPart, words: PartWords): Outcome<JsonObject | null> {
   const came = draft.came[part];
   const { now } = planned(draft, part);
   if (came === undefined || came.is === "not-looked") return accept(null);
@@ -33,7 +31,7 @@ export function cameOut(draft: ChangeDraft, part: LabourPart, words: ReadWords):
 }
 
 /** What went in, as a record says it. */
-export function wentIn(draft: ChangeDraft, part: LabourPart, words: ReadWords): Outcome<JsonObject> {
+export function wentIn(draft: ChangeDraft, part: LabourPart, words: PartWords): Outcome<JsonObject> {
   const { proposed, now } = planned(draft, part);
   const typed = draft.went[part] ?? typedFrom(part, proposed);
   return readPart(part, typed, part === "screw" ? "measured" : "read by eye", words, {
@@ -57,7 +55,7 @@ export interface Moved {
 }
 
 /** What may have moved: what went in if it lies in the drawer, what came off if anybody knows what it was. */
-export function mayMove(draft: ChangeDraft, part: LabourPart, words: ReadWords): Moved {
+export function mayMove(draft: ChangeDraft, part: LabourPart, words: PartWords): Moved {
   const { drawer, numbering } = draft.plan;
   const into = wentIn(draft, part, words);
   const seen = cameOut(draft, part, words);
@@ -83,7 +81,7 @@ export function fittedRecords(
   draft: ChangeDraft,
   bike: string,
   at: number,
-  words: ReadWords,
+  words: PartWords,
 ): { readonly ok: true; readonly value: readonly Draft[] } | Refused {
   const found: Record<string, JsonObject> = {};
   const fitted: Record<string, JsonObject> = {};

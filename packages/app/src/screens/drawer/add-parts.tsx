@@ -5,12 +5,14 @@ import { useShop } from "../../store/shop.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { typedJets } from "./typed-numbers.ts";
 
 /** Parts into the drawer: jets by several numbers in one go, or a needle. */
 export function AddParts({ kinds }: { readonly kinds: readonly JetKind[] }) {
   const words = useWords().drawer;
+  const whyNot = useRefusal();
   const shop = useShop();
   const [what, setWhat] = useState<"main" | "pilot" | "needle">("main");
   const [chosen, setChosen] = useState<"bore" | "flow" | null>(null);
@@ -30,7 +32,8 @@ export function AddParts({ kinds }: { readonly kinds: readonly JetKind[] }) {
         ? words.needleMarksNeeded
         : [{ part: "needle", marks: typed.trim(), count: 1 }];
     }
-    if (unread !== null || jets.length === 0) return unread ?? words.noNumbers;
+    if (unread !== null) return whyNot(unread);
+    if (jets.length === 0) return words.noNumbers;
     const kind = { numbering, ...(maker.trim() === "" ? {} : { maker: maker.trim() }) };
     return jets.map((jet) => ({ part: what, ...kind, ...jet }));
   };

@@ -9,6 +9,7 @@ import { NumberField, typedNumber } from "../../ui/number-field.tsx";
 import { Screen } from "../../ui/screen.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { NEW_NEEDLE, type NeedleDraft, type ReadingRow, readNeedleDraft, readRows } from "./needle-draft.ts";
 import { NeedleDrawing } from "./needle-drawing.tsx";
@@ -19,6 +20,7 @@ const DRAFT = "needle-draft";
 
 /** A needle's shape from a micrometer: two columns, a drawing of what they say, and what to measure next. */
 export function NeedleScreen() {
+  const whyNot = useRefusal();
   const all = useWords().drawer;
   const words = all.needleScreen;
   const shop = useShop();
@@ -118,7 +120,7 @@ export function NeedleScreen() {
       <section class="stack" aria-live="polite">
         {unread.length > 0 && <p class="caution">{words.unread(unread.join(", "))}</p>}
         {points.length > 0 && <NeedleDrawing points={points} shape={found} />}
-        {points.length > 0 && shape !== null && !shape.ok && <p class="caution">{shape.detail}</p>}
+        {points.length > 0 && shape !== null && !shape.ok && <p class="caution">{whyNot(shape)}</p>}
         {found !== null && <Shape shape={found} />}
       </section>
       <TextField

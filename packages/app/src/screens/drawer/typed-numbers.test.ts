@@ -3,7 +3,7 @@ import { typedJets } from "./typed-numbers.ts";
 
 const read = (typed: string) => {
   const { jets, wrong } = typedJets(typed);
-  return wrong ?? jets.map(({ number, count }) => `${number}:${count}`).join(" ");
+  return wrong?.detail ?? jets.map(({ number, count }) => `${number}:${count}`).join(" ");
 };
 
 test("numbers in a row, with a count behind or before", () => {
@@ -25,7 +25,7 @@ test("nothing typed is no jet and no mistake", () => {
 test("the first piece that is no jet is named, and what came before it is kept", () => {
   expect(typedJets("165 abc 170")).toEqual({
     jets: [{ number: 165, count: 1 }],
-    wrong: expect.stringContaining('"abc"'),
+    wrong: expect.objectContaining({ detail: expect.stringContaining('"abc"') }),
   });
   expect(read("1.75")).toContain("type 175");
   for (const typed of ["165x", "170x0", "175x2x3", "-3", "4000", "0"]) {

@@ -2,8 +2,8 @@ import { readJetNumber } from "@jetwright/core";
 
 export interface TypedJets {
   readonly jets: readonly { readonly number: number; readonly count: number }[];
-  /** The first piece that is no jet, and why; null when all was read. */
-  readonly wrong: string | null;
+  /** Why the first piece that is no jet is none; null when all was read. */
+  readonly wrong: { readonly reason: string; readonly detail: string } | null;
 }
 
 /** "175 x 2" is one piece; a comma or semicolon between numbers parts them, one before one or two last digits does not. */
@@ -25,8 +25,11 @@ export function typedJets(typed: string): TypedJets {
     const number = leads ? b : a;
     const times = second === undefined ? "1" : leads ? first! : second;
     const counted = /^\d{1,3}$/.test(times) && Number(times) > 0 && more.length === 0;
-    if (!number.ok) return { jets, wrong: number.detail };
-    if (!counted) return { jets, wrong: `"${piece}" has no count I can read. Type 175x2 for two of them.` };
+    if (!number.ok) return { jets, wrong: number };
+    if (!counted) {
+      const detail = `"${piece}" has no count I can read. Type 175x2 for two of them.`;
+      return { jets, wrong: { reason: "not a count", detail } };
+    }
     jets.push({ number: number.value, count: Number(times) });
   }
   return { jets, wrong: null };

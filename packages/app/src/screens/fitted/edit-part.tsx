@@ -12,6 +12,7 @@ import { NumberField } from "../../ui/number-field.tsx";
 import { Screen } from "../../ui/screen.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
 import { DrawerTicks } from "../change/drawer-ticks.tsx";
@@ -63,6 +64,7 @@ interface PartFormProps {
 }
 
 function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
+  const whyNot = useRefusal();
   const { fitted: words, photos: photoWords, pictures } = useWords();
   const shop = useShop();
   const photos = fittedPhotos(useAnswer("photos", { bike }) ?? []);
@@ -79,7 +81,13 @@ function PartForm({ bike, part, fitted, drawer, back }: PartFormProps) {
   const [wrong, setWrong] = useState<{ readonly field: PartField; readonly detail: string } | null>(null);
   const [took, setTook] = useState(true);
   const [kept, setKept] = useState(true);
-  const reading = readPart(part, typed, how, words.edit, { before: row.told, grooves: fitted.grooves });
+  const reading = readPart(
+    part,
+    typed,
+    how,
+    { ...words.edit, whyNot },
+    { before: row.told, grooves: fitted.grooves },
+  );
   const told = typeof row.told === "object" ? (row.told as JsonObject) : null;
   const moves =
     known && happened === "changed" && told !== null && reading.ok && !isBackIn(told, reading.value);

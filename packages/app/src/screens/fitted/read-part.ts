@@ -30,6 +30,11 @@ export const FIELDS: Readonly<Record<FittedPart, readonly PartField[]>> = {
   fuelLevel: ["number"],
 };
 
+/** The words of the form, and how what the core refuses is said; in its own English where that is left out. */
+export type PartWords = Words["fitted"]["edit"] & {
+  readonly whyNot?: (why: { readonly reason: string; readonly detail: string }) => string;
+};
+
 /** More grooves than any needle has: the bound where nobody counted. */
 const MOST_GROOVES = 12;
 
@@ -43,7 +48,7 @@ export function readPart(
   part: FittedPart,
   typed: PartTyped,
   how: Exclude<HowKnown, "unknown">,
-  words: Words["fitted"]["edit"],
+  words: PartWords,
   { before, grooves }: { readonly before?: unknown; readonly grooves: number | null },
 ): Outcome<JsonObject, PartField> {
   const number = (typed.number ?? "").trim();
@@ -54,7 +59,7 @@ export function readPart(
     case "mainAirJet":
     case "pilotAirJet": {
       const read = readJetNumber(number);
-      if (!read.ok) return refuse("number", read.detail);
+      if (!read.ok) return refuse("number", words.whyNot?.(read) ?? read.detail);
       const maker = (typed.maker ?? "").trim().slice(0, 200);
       const { numbering } = objectOf(before);
       return accept({
@@ -69,17 +74,21 @@ export function readPart(
     case "clip": {
       if (grooves === null && /middle|bottom|last/i.test(number)) return refuse("number", words.whole);
       const read = readGroove(number, { grooves: grooves ?? MOST_GROOVES });
-      return read.ok ? accept({ groove: read.value, how }) : refuse("number", read.detail);
+      return read.ok
+        ? accept({ groove: read.value, how })
+        : refuse("number", words.whyNot?.(read) ?? read.detail);
     }
     case "slide": {
       const read = readCutaway(number);
       return read.ok
         ? accept({ cutawayMm: Math.round(toMillimetre(read.value) * 1000) / 1000, how })
-        : refuse("number", read.detail);
+        : refuse("number", words.whyNot?.(read) ?? read.detail);
     }
     case "screw": {
       const read = readTurns(number);
-      return read.ok ? accept({ turnsOut: read.value, how }) : refuse("number", read.detail);
+      return read.ok
+        ? accept({ turnsOut: read.value, how })
+        : refuse("number", words.whyNot?.(read) ?? read.detail);
     }
     case "needleJet": {
       const read = inRange(number, 0.5, 6, words);

@@ -7,6 +7,7 @@ import { Choice } from "../../ui/choice.tsx";
 import { dayText } from "../../words/dates.ts";
 import type { Words } from "../../words/en.ts";
 import { figure as figureOf } from "../../words/figures.ts";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { partName } from "../part-name.ts";
 
@@ -81,13 +82,14 @@ interface ComparedTableProps {
 }
 
 function ComparedTable(given: ComparedTableProps) {
+  const whyNot = useRefusal();
   const all = useWords();
   const words = all.history;
   const [{ language }] = usePreferences();
   const figure = (percent: number) => figureOf(Math.abs(percent), 1, language);
   const compared = useAnswer("compared", given);
   if (compared === null) return null;
-  if (!compared.ok) return <p>{compared.detail}</p>;
+  if (!compared.ok) return <p>{whyNot(compared)}</p>;
   const { at, changes, notes } = compared.value;
   return (
     <div class="stack" aria-live="polite">

@@ -4,6 +4,7 @@ import { useFigure } from "../../preferences/use-figure.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import "../../styles/cards.css";
 import "../../styles/listen.css";
@@ -18,6 +19,7 @@ import { waveBytes } from "./wave-bytes.ts";
 /** Engine speed and what it did, from the phone's microphone or from a file. */
 export function Listen({ params }: { readonly params: { readonly bike: string } }) {
   const { bike } = params;
+  const whyNot = useRefusal();
   const allWords = useWords();
   const words = allWords.listen;
   const figure = useFigure();
@@ -50,7 +52,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
   if (answer === null || !answer.ok) {
     return (
       <Screen title={words.title} back={back}>
-        <p>{answer === null ? "…" : answer.detail}</p>
+        <p>{answer === null ? "…" : whyNot(answer)}</p>
       </Screen>
     );
   }

@@ -19,6 +19,7 @@ export function bikeRecords(
   draft: BikeDraft,
   units: Units,
   { newBike: words, fitted }: Pick<Words, "newBike" | "fitted">,
+  whyNot: (why: { readonly reason: string; readonly detail: string }) => string = ({ detail }) => detail,
 ): BikeMade {
   const faults: Partial<Record<keyof BikeDraft, string>> = {};
 
@@ -51,7 +52,7 @@ export function bikeRecords(
     grooves: number | null = null,
   ): JsonObject => {
     if (draft[field].trim() === "") return {};
-    const read = readPart(name, typed, draft.how, fitted.edit, { grooves });
+    const read = readPart(name, typed, draft.how, { ...fitted.edit, whyNot }, { grooves });
     if (read.ok) return { [name]: read.value };
     faults[read.reason === "grooves" ? "grooves" : field] = read.detail;
     return {};
@@ -79,7 +80,7 @@ export function bikeRecords(
   const oil = strokes === 4 ? "" : draft.oil.trim();
   if (oil !== "") {
     const read = readOil(oil);
-    if (!read.ok) faults.oil = read.detail;
+    if (!read.ok) faults.oil = whyNot(read);
   }
   if (strokes === null || Object.keys(faults).length > 0) return { ok: false, faults };
 

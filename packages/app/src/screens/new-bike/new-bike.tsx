@@ -10,6 +10,7 @@ import { NumberField } from "../../ui/number-field.tsx";
 import { Screen } from "../../ui/screen.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import "../../styles/bike.css";
 import { bikeAddress } from "../bike/bike-bar.tsx";
@@ -20,6 +21,7 @@ import { Fold } from "./fold.tsx";
 /** A new bike: a few fields, the rest folded, each with what leaving it empty costs. */
 export function NewBike() {
   const words = useWords();
+  const whyNot = useRefusal();
   const { newBike: own, home } = words;
   const shop = useShop();
   const [preferences] = usePreferences();
@@ -31,7 +33,7 @@ export function NewBike() {
 
   async function keep() {
     if (draft === null || busy) return;
-    const made = bikeRecords(draft, preferences, words);
+    const made = bikeRecords(draft, preferences, words, whyNot);
     if (!made.ok) {
       setFaults(made.faults);
       say(made.faults.strokes ?? own.look);

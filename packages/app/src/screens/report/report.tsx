@@ -4,6 +4,7 @@ import { useAnswer, useShop } from "../../store/shop.ts";
 import { useDraft } from "../../store/use-draft.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import "../../styles/report.css";
 import { isEmpty, NEW_DRAFT, pageAfter, pageBefore, type ReportDraft } from "./draft.ts";
@@ -22,6 +23,7 @@ export const Report = ({ params }: { readonly params: { readonly bike: string } 
 );
 
 function Pages({ bike }: { readonly bike: string }) {
+  const whyNot = useRefusal();
   const words = useWords().report;
   const shop = useShop();
   const [, go] = useLocation();
@@ -72,7 +74,7 @@ function Pages({ bike }: { readonly bike: string }) {
   if (draft === null || form === null) {
     return (
       <Screen title={words.title} back={{ to: bikePage, words: words.back }}>
-        <p class="quiet">{answer?.ok === false ? answer.detail : "…"}</p>
+        <p class="quiet">{answer?.ok === false ? whyNot(answer) : "…"}</p>
       </Screen>
     );
   }

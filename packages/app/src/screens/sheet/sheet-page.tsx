@@ -3,6 +3,7 @@ import { pressureText, temperatureText } from "../../preferences/units.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { dayText } from "../../words/dates.ts";
 import { figure, plainFigure } from "../../words/figures.ts";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { ChartTable } from "./chart-table.tsx";
 import { QrCode } from "./qr-code.tsx";
@@ -16,6 +17,7 @@ interface SheetPageProps {
 
 /** The printed page itself: it must stay on one side of A4 and of Letter. */
 export function SheetPage({ sheet, address }: SheetPageProps) {
+  const whyNot = useRefusal();
   const all = useWords();
   const words = all.sheet;
   const [preferences] = usePreferences();
@@ -99,7 +101,7 @@ export function SheetPage({ sheet, address }: SheetPageProps) {
           </>
         ) : (
           <p>
-            {words.noRange} {sheet.range.detail}
+            {words.noRange} {whyNot(sheet.range)}
           </p>
         )}
       </section>

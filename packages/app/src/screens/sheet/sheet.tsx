@@ -6,6 +6,7 @@ import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useAnswer } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { MarkRight } from "../right/mark-right.tsx";
 import { SheetPage } from "./sheet-page.tsx";
@@ -13,6 +14,7 @@ import { SheetPage } from "./sheet-page.tsx";
 /** One page for the rider, to print or save, with the code that carries the setup to another phone. */
 export function SheetScreen({ params }: { readonly params: { readonly bike: string } }) {
   const { bike } = params;
+  const whyNot = useRefusal();
   const words = useWords().sheet;
   const [{ height, temperature, language }] = usePreferences();
   const sheet = useAnswer("sheet", { bike, units: { height, temperature }, language });
@@ -40,7 +42,7 @@ export function SheetScreen({ params }: { readonly params: { readonly bike: stri
         )
       }
     >
-      {sheet !== null && !sheet.ok && <p>{sheet.detail}</p>}
+      {sheet !== null && !sheet.ok && <p>{whyNot(sheet)}</p>}
       {sheet?.ok && (
         <>
           <SheetPage sheet={sheet.value} address={tooLong ? "" : address} />

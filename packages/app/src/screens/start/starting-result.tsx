@@ -5,6 +5,7 @@ import { useAnswer } from "../../store/shop.ts";
 import { SendText } from "../../ui/send-text.tsx";
 import type { Words } from "../../words/en.ts";
 import { plainFigure } from "../../words/figures.ts";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 
 type StartWords = Words["start"];
@@ -12,6 +13,7 @@ type StartingFigure = StartingView["figures"][number];
 
 /** The starting setup: what to fit first, how far it may be off, what it rests on, and a text to send. */
 export function StartingResult({ asked }: { readonly asked: CallersBike }) {
+  const whyNot = useRefusal();
   const words = useWords().start;
   const [{ language }] = usePreferences();
   const said = (x: number): string => plainFigure(x, language, 2);
@@ -25,7 +27,7 @@ export function StartingResult({ asked }: { readonly asked: CallersBike }) {
   if (!point.ok)
     return (
       <p class="warn" role="alert">
-        {point.detail}
+        {whyNot(point)}
       </p>
     );
   const { figures, needle, warnings, leftOut, cautions, shopSetups, text } = point.value;

@@ -18,7 +18,7 @@ export const change: Words["change"] = {
     })[part],
   how: (part) =>
     ({
-      main: "Verschlussschraube unten an der Schwimmerkammer heraus oder Schwimmerkammer ab; Hauptdüse mit passendem Werkzeug heraus; die andere hinein.",
+      main: "Ablassschraube unten an der Schwimmerkammer heraus oder Schwimmerkammer ab; Hauptdüse mit passendem Werkzeug heraus; die andere hinein.",
       pilot:
         "Schwimmerkammer ab; Leerlaufdüse mit einem Schraubendreher heraus, der den Schlitz ausfüllt; die andere hinein.",
       needle: "Deckel ab, Schieber am Gaszug heraus; Düsennadel aus dem Schieber; die andere hinein.",
@@ -39,7 +39,7 @@ export const change: Words["change"] = {
   usualTools: [
     "Kreuzschlitz-Schraubendreher Größe 2",
     "Schlitzschraubendreher, der die Schlitze ausfüllt",
-    "Gabelschlüssel für die Verschlussschraube",
+    "Gabelschlüssel für die Ablassschraube",
   ],
   mind: "Beachten",
   tick: {
@@ -58,7 +58,7 @@ export const change: Words["change"] = {
     "slide-way": "Der Ausschnitt des Schiebers zeigt zum Filter, und der Schieber läuft in seiner Führung",
     "jets-tight": "Die Düsen sind von Hand eingedreht und dann mit passendem Werkzeug nur leicht angezogen",
     "bowl-ring":
-      "Die Dichtung der Schwimmerkammer und der Ring der Verschlussschraube liegen glatt und sind nicht gequetscht",
+      "Die Dichtung der Schwimmerkammer und der Ring der Ablassschraube liegen glatt und sind nicht gequetscht",
     "screw-back": "Die kleine Schraube steht auf den notierten Umdrehungen",
     hoses: "Entlüftungs- und Überlaufschläuche liegen wie vorher, keiner geknickt oder vertauscht",
     clamps: "Der Vergaser sitzt ganz in seinen Gummistutzen, und die Schellen sind fest",

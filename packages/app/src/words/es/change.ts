@@ -58,7 +58,7 @@ export const change: Words["change"] = {
     "bowl-ring": "La junta de la cuba y el anillo del tapón asientan planos y no están pellizcados",
     "screw-back": "El tornillo pequeño está en las vueltas anotadas",
     hoses: "Los tubos de respiradero y de rebose van como antes, ninguno pellizcado ni cruzado",
-    clamps: "El carburador entra del todo en sus gomas, y las abrazaderas están apretadas",
+    clamps: "El carburador entra del todo en sus toberas, y las abrazaderas están apretadas",
     filter: "El filtro asienta todo alrededor",
     cable: "El puño tiene su holgura, y la campana sube del todo",
     choke: "El estárter se pone y vuelve del todo",
@@ -97,7 +97,7 @@ export const change: Words["change"] = {
     "Quítale el aire: la palma o un trapo plano sobre la boca del carburador, solo si se alcanza sin peligro.",
     "O cálalo: sentado en la moto, las dos ruedas en el suelo, la marcha más larga, los dos frenos a fondo, suelta el embrague. Nunca sobre un caballete.",
     "Si no, apártate y deja que se vacíe la cuba. El botón de parada y el capuchón de la bujía pueden no servir, porque se enciende solo.",
-    "Después, ningún arranque sin haber revisado campana, cable, gomas de admisión y retenes.",
+    "Después, ningún arranque sin haber revisado campana, cable, toberas y retenes.",
   ],
   afterStart: "Después del primer arranque",
   afterStartSteps: [

@@ -55,7 +55,7 @@ export const starting: StartingWords = {
       "Tornillo: en caliente, al ralentí, busca las vueltas con el ralentí redondo más alto; luego cuartos de vuelta al tacto.";
     const [few, many] = screw === "air" ? ["mayor", "menor"] : ["menor", "mayor"];
     return [
-      "Antes de cualquier chiclé, la mecánica: tomas de aire en la goma de admisión, láminas y retenes; nivel de la cuba; flujo de gasolina; filtro limpio; bujía nueva; estárter que cierra; campana que cae de golpe.",
+      "Antes de cualquier chiclé, la mecánica: tomas de aire en las toberas, láminas y retenes; nivel de la cuba; flujo de gasolina; filtro limpio; bujía nueva; estárter que cierra; campana que cae de golpe.",
       screw === null
         ? `${sweep} Aclara primero qué tornillo es. ${SCREW_RULE.air} ${SCREW_RULE.fuel}`
         : `${sweep} Si lo mejor queda por debajo de 3/4 de vuelta: un chiclé de baja ${few}; por encima de 2 1/2: uno ${many}. ${SCREW_RULE[screw]}`,
