@@ -35,5 +35,6 @@ export const ALL_SCREENS = [
   "/bike/bramble/order",
   "/orders",
   "/customers",
+  "/remove",
   "/customer/new",
 ] as const;

@@ -43,6 +43,8 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/bike/:bike/order", later(() => import("./orders/open-order.tsx").then((m) => m.OpenOrder))],
   ["/orders", later(() => import("./orders/order-list.tsx").then((m) => m.OrderList))],
   ["/order/:order", later(() => import("./orders/order.tsx").then((m) => m.OrderScreen))],
+  ["/remove", later(() => import("./remove/remove.tsx").then((m) => m.Remove))],
+  ["/remove/:is/:who", later(() => import("./remove/remove.tsx").then((m) => m.Remove))],
   ["/customers", later(() => import("./orders/customers.tsx").then((m) => m.Customers))],
   ["/customer/:customer", later(() => import("./orders/customer.tsx").then((m) => m.Customer))],
   ["/drawer", later(() => import("./drawer/drawer.tsx").then((m) => m.Drawer))],

@@ -31,6 +31,12 @@ export function Settings() {
           </Link>
         </li>
         <li>
+          <Link class="row" href="/remove">
+            <span>{words.remove}</span>
+            <span aria-hidden="true">→</span>
+          </Link>
+        </li>
+        <li>
           <Link class="row" href="/cautions">
             <span>{words.cautions}</span>
             <span aria-hidden="true">→</span>

@@ -11,7 +11,7 @@ export interface Shelf<Value> {
   readonly delete: (key: string) => Promise<void>;
 }
 
-/** The records of the log: added, never changed. */
+/** The records of the log: added, and changed only to take a person's words out of them. */
 export interface RecordShelf {
   readonly all: () => Promise<readonly StoredRecord[]>;
   readonly some: (ids: readonly string[]) => Promise<readonly StoredRecord[]>;
@@ -19,6 +19,8 @@ export interface RecordShelf {
   readonly add: (records: readonly StoredRecord[]) => Promise<void>;
   readonly count: () => Promise<number>;
   readonly clear: () => Promise<void>;
+  /** Writes these over those with their ids, together or not at all; what is not there is not added. */
+  readonly replace: (records: readonly StoredRecord[]) => Promise<void>;
   /** Takes these off the device, together or not at all. */
   readonly remove: (ids: readonly string[]) => Promise<void>;
 }
@@ -115,6 +117,15 @@ function recordShelf(database: IDBPDatabase<Tables>): RecordShelf {
       const [records, unsent] = [transaction.objectStore("records"), transaction.objectStore("unsent")];
       const progress = transaction.objectStore("settings").delete(SYNC_CURSOR);
       await Promise.all([records.clear(), unsent.clear(), progress, transaction.done]);
+    },
+    replace: async (records) => {
+      const transaction = writingLog(database);
+      const log = transaction.objectStore("records");
+      const there = await Promise.all(records.map(({ id }) => log.getKey(id)));
+      await Promise.all([
+        ...records.filter((_, i) => there[i] !== undefined).map((record) => log.put(record)),
+        transaction.done,
+      ]);
     },
     remove: async (ids) => {
       const transaction = writingLog(database);

@@ -13,7 +13,7 @@ const lineOf = (stored: StoredRecord): string =>
 
 const toStored = (record: JsonObject): StoredRecord => ({ id: String(record.id), line: writeRecord(record) });
 
-/** The log in this browser's database: append only. */
+/** The log in this browser's database: append only, but for words that a person asked to have removed. */
 export class LogStore {
   readonly #database: Database;
   /** The language in which it says that something was not kept. */
@@ -53,6 +53,11 @@ export class LogStore {
 
   count(): Promise<number> {
     return this.#database.records.count();
+  }
+
+  /** Writes records without their words over the whole ones. */
+  empty(records: readonly StoredRecord[]): Promise<void> {
+    return this.#database.records.replace(records);
   }
 
   /** Takes records off this device that nobody wrote here. */

@@ -21,6 +21,9 @@ export interface Draft {
   readonly at?: number;
 }
 
+/** The kind of record that removes a person's data. */
+const ERASURE = "person-erased" satisfies KindName;
+
 /** Told to the other tabs when records are gone: no record is news, the log as a whole is. */
 const READ_ANEW: readonly string[] = [];
 
@@ -36,6 +39,8 @@ export class Shop {
   /** Who works here, written into the records; empty when nobody said. */
   person = "";
   readonly #tabs: Tabs;
+  /** The log may hold an erasure: what arrives may have to be emptied. */
+  #erases = false;
   readonly #foresight = new Foresight();
 
   private constructor(database: Database, store: LogStore, engine: Engine, startedEmpty: boolean) {
@@ -53,6 +58,7 @@ export class Shop {
     const lines = await store.all();
     const shop = new Shop(database, store, engine, lines.length === 0);
     void engine.add(lines);
+    void shop.#emptyErased(lines).catch(() => undefined);
     return shop;
   }
 
@@ -76,6 +82,7 @@ export class Shop {
         records.map(({ id }) => id),
         kept.value,
       );
+    if (kept.ok) await this.#emptyErased(kept.value);
     return kept;
   }
 
@@ -94,6 +101,14 @@ export class Shop {
         added.map(({ id }) => id),
         replaced.length > 0 ? [] : added.map(({ line }) => line),
       );
+    await this.#emptyErased([...added, ...replaced].map(({ line }) => line));
+  }
+
+  /** Removes a person's data for good: resolves once no record on this disk has the words any more. */
+  async erase(...bodies: readonly JsonObject[]): Promise<Outcome<readonly string[], NotKept>> {
+    const kept = await this.keep(...bodies.map((body) => ({ kind: "person-erased", body }) as const));
+    if (kept.ok) await this.#emptyErased([`"${ERASURE}"`]);
+    return kept;
   }
 
   /** A record as it would be written now, to be handed to `take` when it is to be kept. */
@@ -126,6 +141,17 @@ export class Shop {
     void this.engine.add(lines);
     this.#foresight.arrived(lines);
     this.version.set(this.version.get() + 1);
+  }
+
+  /** Writes over the records here that an erasure covers, where one has been seen; the worker knows which they are. */
+  async #emptyErased(lines: readonly string[]): Promise<void> {
+    this.#erases ||= lines.some((line) => line.includes(`"${ERASURE}"`));
+    if (!this.#erases) return;
+    const erased = await this.engine.ask("erased", null);
+    if (erased.length === 0) return;
+    await this.store.empty(erased);
+    await this.#readAnew();
+    this.#tabs.tell(READ_ANEW);
   }
 
   async #readAnew(): Promise<void> {

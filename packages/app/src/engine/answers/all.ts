@@ -52,6 +52,8 @@ export const ANSWERS = {
   history: later(() => import("./history.ts").then((m) => m.historyOf)),
   orders: later(() => import("./orders/order-list.ts").then((m) => m.orderList)),
   order: later(() => import("./orders/order-view.ts").then((m) => m.orderView)),
+  erased: later(() => import("./remove/erased.ts").then((m) => m.erasedLines)),
+  removable: later(() => import("./remove/removable.ts").then((m) => m.removable)),
   customers: later(() => import("./orders/customer-list.ts").then((m) => m.customerList)),
   photos: later(() => import("./photos/photos-of.ts").then((m) => m.photosOf)),
   photosNamed: later(() => import("./photos/photos-named.ts").then((m) => m.photosNamed)),

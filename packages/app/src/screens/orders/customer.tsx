@@ -31,7 +31,14 @@ export function Customer({ params }: { readonly params: { readonly customer: str
       back={back}
     >
       <CustomerForm key={customer.id} customer={customer} />
-      {customer !== NEW && <OwnBikes customer={customer} />}
+      {customer !== NEW && (
+        <>
+          <OwnBikes customer={customer} />
+          <Link class="button plain" href={`/remove/customer/${encodeURIComponent(customer.id)}`}>
+            {words.remove.link}
+          </Link>
+        </>
+      )}
     </Screen>
   );
 }

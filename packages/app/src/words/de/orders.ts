@@ -75,4 +75,43 @@ export const orders: Words["orders"] = {
   addBike: "Ein Motorrad dazu",
   notTheirs: (bike) => `${bike} gehört diesem Kunden nicht mehr`,
   notTheirsShort: "Gehört ihm nicht mehr",
+  remove: {
+    title: "Daten einer Person entfernen",
+    more: "Mehr",
+    link: "Daten dieser Person entfernen",
+    intro:
+      "Wenn jemand darum bittet: Name, Kontakt und Worte verschwinden aus jedem Eintrag, hier und in der Werkstatt. Was eingebaut, gefahren und geprüft wurde, bleibt.",
+    nobody: "Auf diesem Gerät steht niemandes Name.",
+    noName: "Name nicht bekannt",
+    is: { customer: "Kunde", writer: "hat Einträge geschrieben" },
+    records: (count) => (count === 1 ? "1 Eintrag" : `${count} Einträge`),
+    of: (name) => (name === "" ? "Daten entfernen" : `Daten entfernen: ${name}`),
+    goes: "Was verschwindet",
+    goesCustomer: [
+      "Name, Kontakt und Bemerkungen dieses Kunden und die Worte seiner Aufträge",
+      "Der Name auf selbst geschriebenen Einträgen und die Worte darin",
+    ],
+    goesBikes: (bikes) =>
+      `Jeder Name, jede Bemerkung, jeder Ort und jede Stimme, bisher notiert zu ${bikes}, von wem auch immer`,
+    goesWriter: [
+      "Der Name auf jedem Eintrag, den diese Person geschrieben hat",
+      "Alle Namen, Orte und Worte in diesen Einträgen",
+    ],
+    inRecords: (count) =>
+      count === 1 ? "Insgesamt verliert 1 Eintrag Worte." : `Insgesamt verlieren ${count} Einträge Worte.`,
+    stays: "Was bleibt",
+    staysList: [
+      "Was eingebaut, gefahren, geprüft und gefunden wurde, mit den Zeiten: Der Rat bleibt derselbe",
+      "Der Kurzname in der Adresse eines Motorrads und Bilder von Teilen",
+      "Kopien und Ausdrucke außerhalb dieses Werkzeugs: Kopien neu anlegen, die alten vernichten",
+    ],
+    noUndo: "Das lässt sich nicht zurücknehmen. Keine später eingelesene Kopie bringt die Worte zurück.",
+    sure: "Diese Person hat darum gebeten",
+    remove: "Endgültig entfernen",
+    done: "Entfernt. Die anderen Geräte der Werkstatt folgen beim Abgleich.",
+    not: {
+      "owner-only": "Daten einer Person entfernt der Inhaber der Werkstatt. Bitte ihn darum.",
+      "no-network": "Die Werkstatt muss erst gefragt werden, wer du bist: mit Netz noch einmal versuchen.",
+    },
+  },
 };

@@ -21,6 +21,7 @@ export const settings: Words["settings"] = {
   shop: "Werkstatt und ihre anderen Telefone",
   backup: "Sicherung und Kopien",
   cautions: "Alle Warnhinweise",
+  remove: "Daten einer Person entfernen",
   cautionsTitle: "Warnhinweise",
   cautionsIntro: "Jeder steht noch einmal bei dem Schritt, zu dem er gehört.",
   exampleLeave: "Beispielwerkstatt wegnehmen",

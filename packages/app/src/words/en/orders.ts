@@ -72,4 +72,43 @@ export const orders = {
   addBike: "Add a bike",
   notTheirs: (bike: string): string => `${bike} is not theirs any more`,
   notTheirsShort: "Not theirs any more",
+  remove: {
+    title: "Remove a person's data",
+    more: "More",
+    link: "Remove this person's data",
+    intro:
+      "Where somebody asks for it: name, contact and words go from every record, here and at the shop. What was fitted, ridden and tested stays.",
+    nobody: "Nobody's name is in the log of this device.",
+    noName: "Name not known",
+    is: { customer: "customer", writer: "wrote records" },
+    records: (count: number): string => (count === 1 ? "1 record" : `${count} records`),
+    of: (name: string): string => (name === "" ? "Remove the data" : `Remove the data of ${name}`),
+    goes: "What goes",
+    goesCustomer: [
+      "Name, contact and notes of this customer, and the words of their orders",
+      "Their name on records they wrote, and the words in those",
+    ],
+    goesBikes: (bikes: string): string =>
+      `Every name, remark, place and voice so far written about ${bikes}, whoever wrote it`,
+    goesWriter: [
+      "The name on every record this person wrote",
+      "All names, places and words in those records",
+    ],
+    inRecords: (count: number): string =>
+      count === 1 ? "In all, 1 record loses words." : `In all, ${count} records lose words.`,
+    stays: "What stays",
+    staysList: [
+      "What was fitted, ridden, tested and found, with its times: the advice stays the same",
+      "The short name in a bike's address, and pictures of parts",
+      "Copies and prints outside this tool: make copies anew, and destroy the old ones",
+    ],
+    noUndo: "This cannot be taken back. No copy read in later brings the words back.",
+    sure: "This person asked for it",
+    remove: "Remove for good",
+    done: "Removed. The other devices of the shop follow as they share.",
+    not: {
+      "owner-only": "The owner of the shop removes a person's data. Ask them to do it.",
+      "no-network": "The shop must be asked who you are first: try again with a network.",
+    },
+  },
 };

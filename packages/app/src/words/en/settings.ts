@@ -19,6 +19,7 @@ export const settings = {
   shop: "Shop and its other phones",
   backup: "Backup and copies",
   cautions: "All cautions",
+  remove: "Remove a person's data",
   cautionsTitle: "Cautions",
   cautionsIntro: "Each stands again at the step it belongs to.",
   exampleLeave: "Take the example shop away",

@@ -74,4 +74,45 @@ export const orders: Words["orders"] = {
   addBike: "Añadir una moto",
   notTheirs: (bike) => `${bike} ya no es suya`,
   notTheirsShort: "Ya no es suya",
+  remove: {
+    title: "Borrar los datos de una persona",
+    more: "Más",
+    link: "Borrar los datos de esta persona",
+    intro:
+      "Si alguien lo pide: nombre, contacto y palabras desaparecen de cada registro, aquí y en el taller. Lo montado, rodado y probado se queda.",
+    nobody: "En este dispositivo no hay ningún nombre.",
+    noName: "Nombre desconocido",
+    is: { customer: "cliente", writer: "escribió registros" },
+    records: (count) => (count === 1 ? "1 registro" : `${count} registros`),
+    of: (name) => (name === "" ? "Borrar los datos" : `Borrar los datos de ${name}`),
+    goes: "Qué desaparece",
+    goesCustomer: [
+      "Nombre, contacto y observaciones de este cliente, y las palabras de sus órdenes",
+      "Su nombre en los registros que escribió, y las palabras de esos",
+    ],
+    goesBikes: (bikes) =>
+      `Todo nombre, comentario, lugar y voz anotado hasta ahora sobre ${bikes}, de quien sea`,
+    goesWriter: [
+      "El nombre en cada registro que escribió esta persona",
+      "Todos los nombres, lugares y palabras de esos registros",
+    ],
+    inRecords: (count) =>
+      count === 1
+        ? "En total, 1 registro pierde palabras."
+        : `En total, ${count} registros pierden palabras.`,
+    stays: "Qué se queda",
+    staysList: [
+      "Lo montado, rodado, probado y hallado, con sus horas: el consejo sigue igual",
+      "El nombre corto en la dirección de una moto, y las fotos de piezas",
+      "Copias e impresiones fuera de esta herramienta: haz copias nuevas y destruye las viejas",
+    ],
+    noUndo: "Esto no se puede deshacer. Ninguna copia leída después devuelve las palabras.",
+    sure: "Esta persona lo ha pedido",
+    remove: "Borrar para siempre",
+    done: "Borrado. Los demás dispositivos del taller seguirán al compartir.",
+    not: {
+      "owner-only": "Los datos de una persona los borra el dueño del taller. Pídeselo.",
+      "no-network": "Antes hay que preguntar al taller quién eres: inténtalo con red.",
+    },
+  },
 };

@@ -21,6 +21,7 @@ export const settings: Words["settings"] = {
   shop: "El taller y sus otros teléfonos",
   backup: "Copias de seguridad",
   cautions: "Todas las advertencias",
+  remove: "Borrar los datos de una persona",
   cautionsTitle: "Advertencias",
   cautionsIntro: "Cada una aparece otra vez en el paso al que pertenece.",
   exampleLeave: "Quitar el taller de ejemplo",

@@ -1,4 +1,4 @@
-import { mergeEntries, readLog } from "@jetwright/records";
+import { mergeEntries, readLog, writeRecord } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
 
 /**
@@ -14,7 +14,10 @@ export function copyText(_state: EngineState, { lines }: { readonly lines: reado
     else byId.set(id, [...(byId.get(id) ?? []), line]);
   }
   const ordered: string[] = [];
-  for (const { id } of mergeEntries(readLog(lines).entries)) {
+  const { entries, erased } = readLog(lines);
+  // What a person asked to have removed is in no copy, also where the disk still has it.
+  for (const { id, source } of erased) byId.set(id, [writeRecord(source)]);
+  for (const { id } of mergeEntries(entries)) {
     ordered.push(...(byId.get(id) ?? []));
     byId.delete(id);
   }

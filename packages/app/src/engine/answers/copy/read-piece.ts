@@ -1,4 +1,14 @@
-import { type Entry, LogReader, type Problem, writeRecord } from "@jetwright/records";
+import {
+  blankRecord,
+  type Entry,
+  Erasures,
+  isErased,
+  isErasure,
+  type JsonObject,
+  LogReader,
+  type Problem,
+  writeRecord,
+} from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
 import { sentenceOf } from "../story/sentence.ts";
 import { storyWords } from "../story/story-words.ts";
@@ -33,11 +43,16 @@ export interface PieceAsked {
   readonly language: string | null;
 }
 
+/** The same record, or the same without the words that it has here. */
+const isHere = (source: JsonObject, there: JsonObject): boolean =>
+  writeRecord(source) === writeRecord(isErased(source) ? blankRecord(there) : there);
+
 /**
  * Reads some lines of a file of records without keeping any. Records of newer versions, of unknown kinds and with
  * faults come back as they were written, so that nothing is lost; lines that are no record are named.
  */
 export function readPiece(state: EngineState, { lines, firstLine, language }: PieceAsked): Piece {
+  const erasures = new Erasures(state.entries.filter(isErasure));
   const here = new Map(state.entries.map((entry) => [entry.id, entry]));
   const words = language === null ? null : storyWords(language, state.words);
   const records: PieceRecord[] = [];
@@ -49,17 +64,18 @@ export function readPiece(state: EngineState, { lines, firstLine, language }: Pi
     reader.line(text);
     const { entries, problems: found } = reader.end();
     for (const problem of found) problems.push({ ...problem, line: number });
-    const [entry] = entries;
-    if (entry === undefined) {
+    const [read] = entries;
+    if (read === undefined) {
       if (found.length > 0) unreadable.push(number);
       return;
     }
+    const entry = erasures.apply(read);
     const line = writeRecord(entry.source);
     const there = here.get(entry.id);
     records.push({
       id: entry.id,
       line,
-      against: there === undefined ? "new" : writeRecord(there.source) === line ? "here" : "other",
+      against: there === undefined ? "new" : isHere(entry.source, there.source) ? "here" : "other",
       reading: entry.reading,
       bike: entry.bike,
       at: entry.at,
