@@ -30,6 +30,7 @@ export const ALL_SCREENS = [
   "/bike/bramble/best",
   "/bike/bramble/listen",
   "/bike/bramble/sweep",
+  "/bike/bramble/proof",
   "/shop",
   "/bike/bramble/here",
   "/bike/bramble/order",

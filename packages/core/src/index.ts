@@ -202,6 +202,8 @@ export { listen } from "./sound/listen.ts";
 export type { SweepMark, SweepPeak, SweepReading, SweepRefusal } from "./sound/screw-sweep.ts";
 export { readSweep, SWEEP_DROP, sweepOutcome } from "./sound/screw-sweep.ts";
 export type { Chop, Hunting, Idle, Skipping, Snap, SoundEvent, Stall } from "./sound/sound-event.ts";
+export type { SoundProof, SparkRefusal, SparkSpeed } from "./sound/spark-pulses.ts";
+export { soundProof, sparkSpeed } from "./sound/spark-pulses.ts";
 export type { HeardFrame, SpeedFollower } from "./sound/speed-follower.ts";
 export { speedFollower } from "./sound/speed-follower.ts";
 export type { SpeedTrack } from "./sound/speed-track.ts";

@@ -29,6 +29,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
   ["/bike/:bike/listen", later(() => import("./listen/listen.tsx").then((m) => m.Listen))],
   ["/bike/:bike/sweep", later(() => import("./listen/sweep.tsx").then((m) => m.Sweep))],
   ["/bike/:bike/heard/:record", later(() => import("./listen/heard-page.tsx").then((m) => m.HeardPage))],
+  ["/bike/:bike/proof", later(() => import("./listen/proof.tsx").then((m) => m.ProofScreen))],
   ["/start", later(() => import("./start/start.tsx").then((m) => m.StartScreen))],
   ["/shop/:code?", later(() => import("./shop/shop-screen.tsx").then((m) => m.ShopScreen))],
   ["/backup", later(() => import("./backup/backup.tsx").then((m) => m.BackupScreen))],

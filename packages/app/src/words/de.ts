@@ -15,6 +15,7 @@ import { newBike } from "./de/new-bike.ts";
 import { orders } from "./de/orders.ts";
 import { photos } from "./de/photos.ts";
 import { pictures } from "./de/pictures.ts";
+import { proof } from "./de/proof.ts";
 import { report } from "./de/report.ts";
 import { right } from "./de/right.ts";
 import { settings } from "./de/settings.ts";
@@ -37,6 +38,7 @@ export const de: Words = {
   orders,
   settings,
   step,
+  proof,
   report,
   right,
   home,

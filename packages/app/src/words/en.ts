@@ -10,6 +10,7 @@ import { listen } from "./en/listen.ts";
 import { newBike } from "./en/new-bike.ts";
 import { orders } from "./en/orders.ts";
 import { photos } from "./en/photos.ts";
+import { proof } from "./en/proof.ts";
 import { report } from "./en/report.ts";
 import { sheet } from "./en/sheet.ts";
 import { start } from "./en/start.ts";
@@ -29,6 +30,7 @@ export const en = {
   newBike,
   orders,
   photos,
+  proof,
   report,
   ask,
   sheet,

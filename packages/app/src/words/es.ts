@@ -16,6 +16,7 @@ import { newBike } from "./es/new-bike.ts";
 import { orders } from "./es/orders.ts";
 import { photos } from "./es/photos.ts";
 import { pictures } from "./es/pictures.ts";
+import { proof } from "./es/proof.ts";
 import { report } from "./es/report.ts";
 import { right } from "./es/right.ts";
 import { settings } from "./es/settings.ts";
@@ -37,6 +38,7 @@ export const es: Words = {
   orders,
   settings,
   step,
+  proof,
   report,
   right,
   home,

@@ -20,6 +20,7 @@ import { recordStruck } from "./record-struck.ts";
 import { rideReported } from "./ride-reported.ts";
 import { setupFitted } from "./setup-fitted.ts";
 import { soundHeard } from "./sound-heard.ts";
+import { soundProved } from "./sound-proved.ts";
 import { testDone } from "./test-done.ts";
 import { orderClosed, orderOpened, workNoted } from "./work-orders.ts";
 
@@ -42,6 +43,7 @@ const table = [
   engineChanged,
   knownGoodMarked,
   soundHeard,
+  soundProved,
   note,
   photo,
   adviceGiven,

@@ -110,6 +110,7 @@ export class BikeTrack {
       case "order-opened":
       case "work-noted":
       case "order-closed":
+      case "sound-proved":
       case "note":
       case "photo":
       case "advice-given":

@@ -45,7 +45,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
     else {
       setBusy(false);
       if (said.say === "heard") setTaken(said);
-      else setRefused(said.detail);
+      if (said.say === "refused") setRefused(said.detail);
     }
   });
 
@@ -217,7 +217,14 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
           </div>
         </>
       )}
-      {taken === null && microphone === null && <TakesList bike={bike} takes={answer.value.takes} />}
+      {taken === null && microphone === null && (
+        <>
+          <TakesList bike={bike} takes={answer.value.takes} />
+          <Link class="button plain" href={bikeAddress(bike, "proof")}>
+            {allWords.proof.open}
+          </Link>
+        </>
+      )}
     </Screen>
   );
 }

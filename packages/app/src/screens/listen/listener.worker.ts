@@ -10,6 +10,8 @@ import {
   stillMeter,
   takeFigures,
 } from "@jetwright/core";
+import { joined } from "./joined.ts";
+import { prove } from "./prove.ts";
 import type { FromListener, ToListener } from "./sound-messages.ts";
 
 // Engine speed is reckoned here, off the page's own thread.
@@ -47,16 +49,6 @@ function conclude(samples: Float32Array, rate: number, engine: EngineSound): voi
   });
 }
 
-function joined(blocks: readonly Float32Array[]): Float32Array {
-  const whole = new Float32Array(blocks.reduce((sum, block) => sum + block.length, 0));
-  let at = 0;
-  for (const block of blocks) {
-    whole.set(block, at);
-    at += block.length;
-  }
-  return whole;
-}
-
 self.onmessage = ({ data }: MessageEvent<ToListener>) => {
   switch (data.say) {
     case "begin": {
@@ -88,6 +80,12 @@ self.onmessage = ({ data }: MessageEvent<ToListener>) => {
     case "end": {
       if (live !== null && live.blocks !== null) conclude(joined(live.blocks), live.rate, live.engine);
       live = null;
+      break;
+    }
+    case "prove": {
+      const { sound, engine, sparksPerTurn } = data;
+      const proved = prove(sound, engine, sparksPerTurn);
+      say(typeof proved === "string" ? { say: "not-proved", why: proved } : { say: "proved", ...proved });
       break;
     }
     case "clip":

@@ -12,9 +12,13 @@ export interface Microphone {
 
 const PROCESSING = ["echoCancellation", "noiseSuppression", "autoGainControl"] as const;
 
-/** Opens the microphone with all its processing off: an idling engine is what noise suppression takes away. */
+/**
+ * Opens the microphone with all its processing off: an idling engine is what noise suppression takes away. Asked for
+ * two channels, a device that has one gives silence on the second.
+ */
 export async function openMicrophone(
-  take: (samples: Float32Array) => void,
+  take: (channels: readonly Float32Array[]) => void,
+  channelCount: 1 | 2 = 1,
 ): Promise<
   | { readonly ok: true; readonly value: Microphone }
   | { readonly ok: false; readonly trouble: MicrophoneTrouble }
@@ -24,7 +28,7 @@ export async function openMicrophone(
   let stream: MediaStream;
   try {
     stream = await navigator.mediaDevices.getUserMedia({
-      audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 },
+      audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount },
     });
   } catch (error) {
     const name = error instanceof DOMException ? error.name : "";
@@ -38,8 +42,13 @@ export async function openMicrophone(
   };
   try {
     await context.audioWorklet.addModule(tap);
-    const node = new AudioWorkletNode(context, "tap", { numberOfOutputs: 0 });
-    node.port.onmessage = ({ data }: MessageEvent<Float32Array>) => take(data);
+    const node = new AudioWorkletNode(context, "tap", {
+      numberOfOutputs: 0,
+      channelCount,
+      channelCountMode: "explicit",
+      channelInterpretation: "discrete",
+    });
+    node.port.onmessage = ({ data }: MessageEvent<readonly Float32Array[]>) => take(data);
     context.createMediaStreamSource(stream).connect(node);
     await context.resume();
   } catch {

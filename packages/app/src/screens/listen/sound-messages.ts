@@ -1,4 +1,14 @@
-import type { EngineSound, Heard, SpeedOutline, StillSpeed, TakeFigure } from "@jetwright/core";
+import type {
+  EngineSound,
+  Heard,
+  ListenRefusal,
+  SoundDoubt,
+  SoundProof,
+  SparkRefusal,
+  SpeedOutline,
+  StillSpeed,
+  TakeFigure,
+} from "@jetwright/core";
 
 /** What the page says to the listening worker. */
 export type ToListener =
@@ -14,6 +24,13 @@ export type ToListener =
   | { readonly say: "sound"; readonly samples: Float32Array }
   | { readonly say: "end" }
   | { readonly say: "wave"; readonly file: ArrayBuffer; readonly engine: EngineSound }
+  /** A recording with the microphone on one channel and the ignition on the other, as a WAV file or as samples. */
+  | {
+      readonly say: "prove";
+      readonly sound: ArrayBuffer | { readonly channels: readonly Float32Array[]; readonly rate: number };
+      readonly engine: EngineSound;
+      readonly sparksPerTurn: 1 | 0.5;
+    }
   | {
       readonly say: "clip";
       readonly samples: Float32Array;
@@ -26,6 +43,8 @@ export type FromListener =
   | ({ readonly say: "speed" } & LiveSpeed)
   | ({ readonly say: "heard" } & Take)
   | { readonly say: "refused"; readonly detail: string }
+  | ({ readonly say: "proved" } & Proved)
+  | { readonly say: "not-proved"; readonly why: NotProved }
   /** The file is no WAV: the browser may be able to decode it. */
   | { readonly say: "not-wave" };
 
@@ -52,3 +71,12 @@ export interface Take {
   readonly figures: Readonly<Record<string, number>>;
   readonly speed: SpeedOutline;
 }
+
+/** A recording held against its sparks. */
+export interface Proved {
+  readonly proof: SoundProof;
+  /** Why the sound would have been refused as a take. */
+  readonly doubts: readonly SoundDoubt[];
+}
+
+export type NotProved = SparkRefusal | ListenRefusal | "not-wave" | "one-channel" | "no-overlap";

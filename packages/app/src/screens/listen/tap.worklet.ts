@@ -9,17 +9,22 @@ declare function registerProcessor(name: string, processor: new () => Processor)
 const BLOCK = 2048;
 
 class Tap extends AudioWorkletProcessor {
-  #block = new Float32Array(BLOCK);
+  #blocks: readonly Float32Array[] = [];
   #filled = 0;
 
   process(inputs: readonly (readonly Float32Array[])[]): boolean {
-    const samples = inputs[0]?.[0];
-    if (samples === undefined) return true;
-    for (const value of samples) {
-      this.#block[this.#filled++] = value;
-      if (this.#filled < BLOCK) continue;
-      this.port.postMessage(this.#block, [this.#block.buffer]);
-      this.#block = new Float32Array(BLOCK);
+    const channels = inputs[0] ?? [];
+    const length = channels[0]?.length ?? 0;
+    for (let i = 0; i < length; i++) {
+      if (this.#filled === 0) this.#blocks = channels.map(() => new Float32Array(BLOCK));
+      channels.forEach((channel, c) => {
+        if (this.#blocks[c] !== undefined) this.#blocks[c][this.#filled] = channel[i]!;
+      });
+      if (++this.#filled < BLOCK) continue;
+      this.port.postMessage(
+        this.#blocks,
+        this.#blocks.map(({ buffer }) => buffer),
+      );
       this.#filled = 0;
     }
     return true;

@@ -34,7 +34,9 @@ export function useListener(hear: (message: FromListener) => void): Listener {
     tell,
     async open(begin) {
       setTrouble(null);
-      const opened = await openMicrophone((samples) => tell({ say: "sound", samples }, [samples.buffer]));
+      const opened = await openMicrophone(([samples]) => {
+        if (samples !== undefined) tell({ say: "sound", samples }, [samples.buffer]);
+      });
       if (!opened.ok) {
         setTrouble(opened.trouble);
         return;

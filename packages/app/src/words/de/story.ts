@@ -87,6 +87,8 @@ export const story: StoryWords = {
   orderClosed: (what) => (what === "" ? "Übergeben" : `Übergeben: ${what}`),
   personErased: "Name, Kontakt und Worte einer Person wurden entfernt",
   good: "Als richtig vermerkt",
+  proved: (middle, most) =>
+    `Gehör an der Zündung geprüft: in der Mitte ${middle} % daneben, in 95 von 100 höchstens ${most} %`,
   sound: (figures) => (figures === "" ? "Dem Motor zugehört" : `Dem Motor zugehört: ${figures}`),
   note: (text) => text,
   photo: (of) => (of === "" ? "Ein Foto wurde gemacht" : `Ein Foto: ${of}`),

@@ -85,6 +85,8 @@ export const story = {
   orderClosed: (what: string) => (what === "" ? "Handed over" : `Handed over: ${what}`),
   personErased: "A person's name, contact and words were removed",
   good: "Marked as right",
+  proved: (middle: string, most: string) =>
+    `Hearing held against the ignition: off by ${middle} % in the middle, ${most} % at most in 95 of 100`,
   sound: (figures: string) => (figures === "" ? "Engine listened to" : `Engine listened to: ${figures}`),
   note: (text: string) => text,
   photo: (of: string) => (of === "" ? "A picture was taken" : `A picture: ${of}`),

@@ -90,6 +90,8 @@ export const story: StoryWords = {
   orderClosed: (what) => (what === "" ? "Entregada" : `Entregada: ${what}`),
   personErased: "Se borraron el nombre, el contacto y las palabras de una persona",
   good: "Marcada como buena",
+  proved: (middle, most) =>
+    `Oído comparado con el encendido: falla un ${middle} % en el medio, como mucho un ${most} % en 95 de 100`,
   sound: (figures) => (figures === "" ? "Se escuchó el motor" : `Se escuchó el motor: ${figures}`),
   note: (text) => text,
   photo: (of) => (of === "" ? "Se hizo una foto" : `Una foto: ${of}`),

@@ -119,6 +119,8 @@ function usedSentence(entry: UsedEntry, words: Saying, find: Find): string {
       return words.sound(
         joined(Object.entries(entry.body.figures).map(([name, figure]) => `${name} ${tidy(figure)}`)),
       );
+    case "sound-proved":
+      return words.proved(`${tidy(entry.body.middlePercent)}`, `${tidy(entry.body.most95Percent)}`);
     case "note":
       return words.note(entry.body.text);
     case "photo":
