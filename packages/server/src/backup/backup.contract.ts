@@ -17,6 +17,9 @@ import { writeBackup } from "./write-backup.ts";
 
 const NOW = 1_780_000_000_000;
 const ALL = { all: true } as const;
+/** Records of the first shop that `fill` leaves. */
+const FILLED = 6;
+const WHOLE = arriving("jo", { kind: "customer-described", body: { customer: "jo", name: "Jo Ferrant" } });
 
 function got<T>(outcome: { ok: true; value: T } | { ok: false; detail: string }): T {
   if (!outcome.ok) throw new RangeError(outcome.detail);
@@ -49,7 +52,7 @@ async function everything(on: Database): Promise<object> {
   };
 }
 
-/** Two shops with people, strikes before what they strike, pictures, a revoked device, an upload cut off. */
+/** Two shops with people, strikes before what they strike, an erased person, pictures, a revoked device, an upload cut off. */
 async function fill(on: Database): Promise<{ readonly owner: Paired; readonly shop: string }> {
   const opened = async (shop: string) => {
     const code = await setupCode(on, NOW);
@@ -67,6 +70,8 @@ async function fill(on: Database): Promise<{ readonly owner: Paired; readonly sh
     arriving("seen", { bike: "bramble", body: { photo: picture.hash, text: 'ünï\u2028 "quoted"' } }),
   ]);
   await addRecords(on, shop, [arriving("late", { bike: "heron" }), arriving("last")]);
+  await addRecords(on, shop, [WHOLE]);
+  await addRecords(on, shop, [arriving("erase", { kind: "person-erased", body: { customer: "jo" } })]);
   await addRecords(on, other.shop, [arriving("seen", { text: "of the other shop" })]);
   const wanted = { shop, device: owner.device, hash: picture.hash, size: 700_001, type: "image/jpeg" };
   await addPiece(on, wanted, 0, picture.bytes.slice(0, 500_000), NOW);
@@ -108,10 +113,12 @@ export function backupContract(open: () => Promise<Database>): void {
     const manifest = got(await readBackup(to, written));
     const held = manifest.shops.map(({ id, records, blobs }) => [id === shop, records, blobs]);
     expect(held.toSorted().toReversed()).toEqual([
-      [true, 4, 1],
+      [true, FILLED, 1],
       [false, 1, 0],
     ]);
     expect(await everything(to)).toEqual(await everything(from));
+    expect(JSON.stringify(await everything(to))).not.toContain("Jo Ferrant");
+    expect(await addRecords(to, shop, [WHOLE])).toEqual(["known"]);
     expect(await serverIdOf(to)).toBe(await serverIdOf(from));
     expect(await epochOf(to)).not.toBe(await epochOf(from));
     expect(await to.all("SELECT * FROM pairing")).toEqual([]);
@@ -204,9 +211,11 @@ export function backupContract(open: () => Promise<Database>): void {
         await to.all<{ id: string }>("SELECT id FROM record WHERE shop = ? ORDER BY seq", [mine])
       ).map(({ id }) => id);
       // Whole batches, and none missing before the last one.
-      const count = shops.find(({ id }) => id === mine)!.records - 4;
+      const count = shops.find(({ id }) => id === mine)!.records - FILLED;
       expect(count % 7).toBe(0);
-      expect(ids.slice(4)).toEqual(Array.from({ length: count }, (_, n) => `n${Math.floor(n / 7)}-${n % 7}`));
+      expect(ids.slice(FILLED)).toEqual(
+        Array.from({ length: count }, (_, n) => `n${Math.floor(n / 7)}-${n % 7}`),
+      );
       counts.push(count);
       await to.close();
     }

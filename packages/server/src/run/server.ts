@@ -11,6 +11,7 @@ import { StaticFiles } from "../http/static-files.ts";
 import { serverIdOf } from "../shop/epoch.ts";
 import { setupCode, shopCount } from "../shop/pairing.ts";
 import { PushQueue } from "../shop/push-queue.ts";
+import { sweepRemoved } from "../shop/removed-blobs.ts";
 import { SHOP_BYTES } from "../shop/uploads.ts";
 
 export interface ServerOptions {
@@ -38,6 +39,9 @@ export interface RunningServer {
 const BEAT_SECONDS = 20;
 /** How often other processes' news are looked for while pages are open here. */
 const LOOK_MILLISECONDS = 1000;
+/** How often it is looked for pictures that were removed. */
+const SWEEP_MILLISECONDS = 6 * 3_600_000;
+const FIRST_SWEEP_MILLISECONDS = 60_000;
 const FINISH_MILLISECONDS = 10_000;
 
 /** Brings the tables up to date and answers requests until it is stopped. */
@@ -70,6 +74,9 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const timers = [
     setInterval(() => live.beat(), BEAT_SECONDS * 1000),
     setInterval(followOthers(services), LOOK_MILLISECONDS),
+    setInterval(sweepPictures(services), SWEEP_MILLISECONDS),
+    // A bench PC may be switched off every night.
+    setTimeout(sweepPictures(services), FIRST_SWEEP_MILLISECONDS),
   ];
   for (const timer of timers) timer.unref();
   return {
@@ -103,6 +110,15 @@ function listen(services: Services, options: ServerOptions): Promise<ServerType>
     server.once("error", reject);
   });
 }
+
+/** Deletes the pictures that were removed long ago. */
+const sweepPictures =
+  ({ database, now, log }: Services): (() => void) =>
+  () =>
+    void sweepRemoved(database, now()).then(
+      (count) => count > 0 && log({ what: "swept", count }),
+      (error: unknown) => log({ what: "database", why: String(error) }),
+    );
 
 /** Looks for what other processes on the same database wrote and revoked, for the pages that are open here. */
 function followOthers({ database, live, log }: Services): () => void {

@@ -4,6 +4,7 @@ import { blob, sha256 } from "../test-blobs.ts";
 import { arriving } from "../test-records.ts";
 import { blobOf, isNamed, piecesOf } from "./blobs.ts";
 import { addRecords } from "./log.ts";
+import { sweepRemoved } from "./removed-blobs.ts";
 import { addPiece, progressOf, type Wanted } from "./uploads.ts";
 
 const NOW = 1_780_000_000_000;
@@ -142,5 +143,50 @@ export function blobContract(open: () => Promise<{ on: Database; shop: string }>
     expect(await isNamed(on, shop, rider("bramble"), hash)).toBe(true);
     expect(await isNamed(on, shop, rider("heron"), hash)).toBe(false);
     expect(await isNamed(on, (await open()).shop, all, hash)).toBe(false);
+  });
+
+  test("a picture that was removed is deleted after a month, one that is named or had back is not", async () => {
+    const mine = (await open()).shop;
+    const strike = (id: string, record: string) =>
+      arriving(id, { kind: "record-struck", bike: "bramble", body: { record } });
+    const names = (id: string, number: number) =>
+      arriving(id, { bike: "bramble", body: { photo: blob(100, number).hash } });
+    const numbers = [61, 62, 63, 64];
+    await addRecords(on, mine, [
+      ...[
+        names("gone", 61),
+        names("back", 62),
+        names("twice-a", 63),
+        names("twice-b", 63),
+        names("fine", 64),
+      ],
+      ...[strike("s1", "gone"), strike("s2", "back"), strike("s3", "s2"), strike("s4", "twice-a")],
+    ]);
+    for (const number of numbers) {
+      const { bytes, hash } = blob(100, number);
+      await add({ ...wanted(hash, 100), shop: mine }, 0, bytes);
+    }
+    const there = async () =>
+      Promise.all(numbers.map(async (number) => (await blobOf(on, mine, blob(100, number).hash)) !== null));
+    await sweepRemoved(on, NOW);
+    await sweepRemoved(on, NOW + 29 * DAY);
+    expect(await there()).toEqual([true, true, true, true]);
+    await addRecords(on, mine, [strike("s5", "fine")]);
+    await sweepRemoved(on, NOW + 30 * DAY);
+    expect(await there()).toEqual([false, true, true, true]);
+    expect(await on.all("SELECT key FROM meta WHERE key LIKE 'unnamed%'")).toHaveLength(1);
+    // Had back within its month, and removed once more: the month begins anew.
+    await addRecords(on, mine, [strike("s6", "s5")]);
+    await sweepRemoved(on, NOW + 50 * DAY);
+    await addRecords(on, mine, [strike("s7", "fine")]);
+    await sweepRemoved(on, NOW + 61 * DAY);
+    expect(await there()).toEqual([false, true, true, true]);
+    await sweepRemoved(on, NOW + 91 * DAY);
+    expect(await there()).toEqual([false, true, true, false]);
+    expect(
+      await on.all(
+        "SELECT place FROM piece WHERE upload NOT IN (SELECT upload FROM blob) AND upload NOT IN (SELECT id FROM upload)",
+      ),
+    ).toEqual([]);
   });
 }
