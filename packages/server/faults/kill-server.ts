@@ -116,6 +116,7 @@ for (let round = 1; round <= rounds; round++) {
   lost += missing.length;
   if (missing.length > 0) failedRounds++;
   for (const [id] of missing) taken.delete(id);
+  if (round % 20 === 0) console.log(`after ${round}: ${taken.size} taken, ${lost} lost, ${twice} twice`);
 }
 await running.end("SIGKILL");
 await postgres?.remove();
