@@ -1,5 +1,7 @@
 import { type IDBPDatabase, openDB } from "idb";
+import { bringTogether, copiedRecords, copiedSync } from "./copied-shelves.ts";
 import { type PhotoShelf, photoShelf } from "./photo-shelf.ts";
+import { secondCopy } from "./second-copy.ts";
 import type { Setting, StoredRecord, Tables } from "./tables.ts";
 
 const VERSION = 2;
@@ -58,26 +60,33 @@ export const SYNC_CURSOR = "sync-cursor";
 
 /** Opens this browser's own database. Strict: a write is on the disk before it counts as kept. */
 export async function openDatabase(name = "jetwright"): Promise<Database> {
+  let fresh = false;
   const database = await openDB<Tables>(name, VERSION, {
-    async upgrade(fresh, before, _now, transaction) {
+    async upgrade(tables, before, _now, transaction) {
       if (before < 1) {
-        fresh.createObjectStore("records", { keyPath: "id" });
-        fresh.createObjectStore("settings", { keyPath: "key" });
-        fresh.createObjectStore("photos", { keyPath: "hash" });
+        fresh = true;
+        tables.createObjectStore("records", { keyPath: "id" });
+        tables.createObjectStore("settings", { keyPath: "key" });
+        tables.createObjectStore("photos", { keyPath: "hash" });
       }
       if (before < 2) {
-        const unsent = fresh.createObjectStore("unsent");
+        const unsent = tables.createObjectStore("unsent");
         for (const id of await transaction.objectStore("records").getAllKeys()) void unsent.put(id, id);
       }
     },
     // A newer page wants to change the tables: let it, this one is asked to load again.
     blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),
   });
+  const copy = secondCopy(name, globalThis.caches);
+  const records = recordShelf(database);
+  const together = bringTogether(fresh, records, copy);
+  if (fresh) await together;
+  else together.catch(() => undefined);
   return {
-    records: recordShelf(database),
+    records: copiedRecords(records, copy),
     settings: settingShelf(database),
     photos: photoShelf(database),
-    sync: syncShelf(database),
+    sync: copiedSync(syncShelf(database), records, copy),
   };
 }
 

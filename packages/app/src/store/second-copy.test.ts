@@ -1,0 +1,98 @@
+import "fake-indexeddb/auto";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { type Database, openDatabase } from "./database.ts";
+import type { StoredRecord } from "./tables.ts";
+
+/** The store for pages as a browser has it, as far as it is used. */
+class Pages {
+  readonly folders = new Map<string, Map<string, string>>();
+  full = false;
+  async open(name: string) {
+    const folder = this.folders.get(name) ?? new Map<string, string>();
+    this.folders.set(name, folder);
+    return {
+      put: async (key: string, response: Response) => {
+        if (this.full) throw new DOMException("no room", "QuotaExceededError");
+        folder.set(key, await response.text());
+      },
+      keys: async () => [...folder.keys()],
+      match: async (key: string) => new Response(folder.get(key)),
+      delete: async (key: string) => folder.delete(key),
+    };
+  }
+  pieces(name: string): number {
+    return this.folders.get(`${name}-second-copy`)?.size ?? 0;
+  }
+}
+
+let pages: Pages;
+beforeEach(() => {
+  pages = new Pages();
+  vi.stubGlobal("caches", pages);
+});
+afterEach(() => vi.unstubAllGlobals());
+
+const record = (id: string, text = ""): StoredRecord => ({ id, line: JSON.stringify({ id, text }) });
+const ids = async ({ records }: Database) => (await records.all()).map(({ id }) => id).sort();
+
+/** The browser throws the database away, as after a torn write; then the app opens. */
+async function afterTheLoss(name: string): Promise<Database> {
+  await new Promise((resolve) => {
+    indexedDB.deleteDatabase(name).onsuccess = resolve;
+  });
+  return openDatabase(name);
+}
+
+test("a database thrown away has every record back when it is opened next, and shares them anew", async () => {
+  const first = await openDatabase("lost");
+  await first.records.add([record("a"), record("b")]);
+  await first.records.add([record("c")]);
+  await first.sync.markSent(["a"]);
+  const again = await afterTheLoss("lost");
+  expect(await again.records.all()).toEqual([record("a"), record("b"), record("c")]);
+  expect(await again.sync.unsentCount()).toBe(3);
+});
+
+test("what was taken off, or replaced by the shop's, does not come back", async () => {
+  const first = await openDatabase("off");
+  await first.records.add([record("a", "a name"), record("b"), record("c")]);
+  await first.records.remove(["b"]);
+  await first.sync.arrive([record("a", "erased"), record("d")], () => false, { key: "k", value: 1 });
+  const again = await afterTheLoss("off");
+  expect(await again.records.all()).toEqual([record("a", "erased"), record("c"), record("d")]);
+  expect(JSON.stringify([...pages.folders.values()].map((folder) => [...folder]))).not.toContain("a name");
+  await again.records.clear();
+  expect(await ids(await afterTheLoss("off"))).toEqual([]);
+});
+
+test("what the database refused is in neither", async () => {
+  const first = await openDatabase("refused");
+  await first.records.add([record("a")]);
+  const unfit = { id: undefined, line: "" } as unknown as StoredRecord;
+  await expect(first.records.add([record("b"), unfit])).rejects.toThrow();
+  expect(await ids(await afterTheLoss("refused"))).toEqual(["a"]);
+});
+
+test("without room for it, or in a browser without it, the database works alone", async () => {
+  pages.full = true;
+  const first = await openDatabase("full");
+  await first.records.add([record("a")]);
+  expect(await ids(first)).toEqual(["a"]);
+  vi.stubGlobal("caches", undefined);
+  const second = await openDatabase("none");
+  await second.records.add([record("a")]);
+  await second.records.remove(["a"]);
+  expect(await ids(second)).toEqual([]);
+});
+
+test("many pieces are put together at the next opening, and an older log is copied then", async () => {
+  const first = await openDatabase("many");
+  for (let i = 0; i < 70; i++) await first.records.add([record(`r${i}`)]);
+  expect(pages.pieces("many")).toBe(70);
+  await openDatabase("many");
+  await vi.waitFor(() => expect(pages.pieces("many")).toBe(1));
+  pages.folders.clear();
+  await openDatabase("many");
+  await vi.waitFor(() => expect(pages.pieces("many")).toBe(1));
+  expect((await ids(await afterTheLoss("many"))).length).toBe(70);
+});
