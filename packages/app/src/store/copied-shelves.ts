@@ -1,5 +1,5 @@
-import type { RecordShelf, SyncShelf } from "./database.ts";
 import type { SecondCopy } from "./second-copy.ts";
+import type { RecordShelf, SyncShelf } from "./shelves.ts";
 
 // The shelves of the log with their second copy kept in step.
 
@@ -19,6 +19,10 @@ export const copiedRecords = (records: RecordShelf, copy: SecondCopy): RecordShe
   clear: async () => {
     await records.clear();
     await copy.rewrite([]);
+  },
+  replace: async (some) => {
+    await records.replace(some);
+    await copy.rewrite(await records.all());
   },
   remove: async (ids) => {
     await records.remove(ids);

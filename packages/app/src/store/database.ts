@@ -2,51 +2,10 @@ import { type IDBPDatabase, openDB } from "idb";
 import { bringTogether, copiedRecords, copiedSync } from "./copied-shelves.ts";
 import { type PhotoShelf, photoShelf } from "./photo-shelf.ts";
 import { secondCopy } from "./second-copy.ts";
+import type { RecordShelf, Shelf, SyncShelf } from "./shelves.ts";
 import type { Setting, StoredRecord, Tables } from "./tables.ts";
 
 const VERSION = 2;
-
-/** What lies under a key, and how to put it there; a put resolves once it is on the disk. */
-export interface Shelf<Value> {
-  readonly get: (key: string) => Promise<Value | undefined>;
-  readonly put: (value: Value) => Promise<void>;
-  readonly delete: (key: string) => Promise<void>;
-}
-
-/** The records of the log: added, and changed only to take a person's words out of them. */
-export interface RecordShelf {
-  readonly all: () => Promise<readonly StoredRecord[]>;
-  readonly some: (ids: readonly string[]) => Promise<readonly StoredRecord[]>;
-  /** Adds those whose id is not there yet, together or not at all. */
-  readonly add: (records: readonly StoredRecord[]) => Promise<void>;
-  readonly count: () => Promise<number>;
-  readonly clear: () => Promise<void>;
-  /** Writes these over those with their ids, together or not at all; what is not there is not added. */
-  readonly replace: (records: readonly StoredRecord[]) => Promise<void>;
-  /** Takes these off the device, together or not at all. */
-  readonly remove: (ids: readonly string[]) => Promise<void>;
-}
-
-/** What came of records from the shop's server. */
-export interface Arrived {
-  readonly added: readonly StoredRecord[];
-  /** Records of this device that another one with the same id has taken the place of, as they were. */
-  readonly replaced: readonly StoredRecord[];
-}
-
-/** Which records the shop's server has; kept in step with the records in the same transactions. */
-export interface SyncShelf {
-  readonly unsent: (most: number) => Promise<readonly StoredRecord[]>;
-  readonly unsentCount: () => Promise<number>;
-  readonly markSent: (ids: readonly string[]) => Promise<void>;
-  readonly markAllUnsent: () => Promise<void>;
-  /** Takes in what the server has, together with a setting that says how far it was read. */
-  readonly arrive: (
-    records: readonly StoredRecord[],
-    same: (a: string, b: string) => boolean,
-    progress: Setting,
-  ) => Promise<Arrived>;
-}
 
 export interface Database {
   readonly records: RecordShelf;

@@ -1,4 +1,4 @@
-import type { Arrived } from "../store/database.ts";
+import type { Arrived } from "../store/shelves.ts";
 import type { Shop } from "../store/shop.ts";
 import { blobRemoteBy } from "./blob-remote.ts";
 import { blobFetcher } from "./fetch-blobs.ts";

@@ -1,6 +1,7 @@
 import type { Json } from "@jetwright/records";
 import { writeRecord } from "@jetwright/records";
-import { type Arrived, SYNC_CURSOR, type SyncShelf } from "../store/database.ts";
+import { SYNC_CURSOR } from "../store/database.ts";
+import type { Arrived, SyncShelf } from "../store/shelves.ts";
 import type { Setting, StoredRecord } from "../store/tables.ts";
 
 /** A record that the server did not take, with its reason. */

@@ -1,4 +1,5 @@
-import { SYNC_CURSOR, type SyncShelf } from "../store/database.ts";
+import { SYNC_CURSOR } from "../store/database.ts";
+import type { SyncShelf } from "../store/shelves.ts";
 import type { Setting, StoredRecord } from "../store/tables.ts";
 import type { Local } from "./sync-once.ts";
 
