@@ -3,7 +3,7 @@ import { bringTogether, copiedRecords, copiedSync } from "./copied-shelves.ts";
 import { type PhotoShelf, photoShelf } from "./photo-shelf.ts";
 import { secondCopy } from "./second-copy.ts";
 import type { RecordShelf, Shelf, SyncShelf } from "./shelves.ts";
-import type { Setting, StoredRecord, Tables } from "./tables.ts";
+import type { Setting, Tables } from "./tables.ts";
 
 const VERSION = 2;
 
