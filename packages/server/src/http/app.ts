@@ -67,7 +67,8 @@ export function createApp(services: Services): Hono {
   app.use(async (context, next) => {
     const started = performance.now();
     await next();
-    harden(context.res.headers, isSecure(context, services));
+    // Only a public name is to be https for ever: on the shop's own network the page that helps a phone is not.
+    harden(context.res.headers, services.behindProxy && isSecure(context, services));
     record(context, services, performance.now() - started);
   });
   app.onError((error, context) => failed(error, context, services));

@@ -2,7 +2,8 @@ import { createPrivateKey, X509Certificate } from "node:crypto";
 import { closeSync, fsyncSync, mkdirSync, openSync, readFileSync, renameSync, writeSync } from "node:fs";
 import { join } from "node:path";
 import { accept, type Outcome, refuse } from "@jetwright/core";
-import { DAY, type KeyAndCertificate, makeAuthority, makeServerCertificate } from "./certificates.ts";
+import type { KeyAndCertificate } from "./certificates.ts";
+import { DAY } from "./days.ts";
 import type { LanNames } from "./lan-names.ts";
 
 /** The shop's own authority and the certificate the server answers with. The authority's key stays in its file. */
@@ -22,6 +23,9 @@ export const AUTHORITY_FILE = "authority.pem";
 export const SERVER_FILE = "server.pem";
 /** A server certificate is made anew when it has less left. */
 const RENEW_DAYS = 30;
+
+/** Loaded on the days when something is to be made. */
+const maker = () => import("./certificates.ts");
 
 /**
  * Reads the certificates of a folder and makes those that are not there: the authority once, the server's again when
@@ -45,7 +49,8 @@ export async function certificatesIn(
   }
   if (found === null) {
     const made = new Date(now).toISOString().slice(0, 10);
-    found = await makeAuthority(`Jetwright of ${machine.slice(0, 30)}, ${made}`, now);
+    const { makeAuthority } = await maker();
+    found = await makeAuthority(`Jetwright of ${machine.slice(0, 30)} (${made})`, now);
     write(authorityPath, found);
   }
   const authority = new X509Certificate(found.certificate);
@@ -82,6 +87,7 @@ async function serverCertificate(
   if (found !== null && stillGood(found, authority, names, now)) {
     return accept({ server: found, renewed: false });
   }
+  const { makeServerCertificate } = await maker();
   const server = await makeServerCertificate(authority, names, now);
   write(path, server);
   return accept({ server, renewed: true });

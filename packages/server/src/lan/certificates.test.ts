@@ -8,7 +8,8 @@ import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { addressBytes, maskBytes } from "./address-bytes.ts";
 import { AUTHORITY_FILE, certificatesIn, SERVER_FILE } from "./certificate-folder.ts";
-import { DAY, makeAuthority, makeServerCertificate } from "./certificates.ts";
+import { makeAuthority, makeServerCertificate } from "./certificates.ts";
+import { DAY } from "./days.ts";
 import { addressesFor, lanNames } from "./lan-names.ts";
 import { privateNetworkOf } from "./private-networks.ts";
 

@@ -16,6 +16,7 @@ import {
   Time,
 } from "pkijs";
 import { addressBytes, maskBytes } from "./address-bytes.ts";
+import { DAY } from "./days.ts";
 import type { LanNames } from "./lan-names.ts";
 import { PRIVATE_NETWORKS } from "./private-networks.ts";
 
@@ -25,10 +26,9 @@ export interface KeyAndCertificate {
   readonly certificate: string;
 }
 
-export const DAY = 86_400_000;
 const AUTHORITY_DAYS = 3650;
 /** Phones refuse more: 825 days for an authority added by hand (Apple Support 103769), 398 for a public one. */
-export const SERVER_DAYS = 397;
+const SERVER_DAYS = 397;
 
 const CURVE = { name: "ECDSA", namedCurve: "P-256" };
 const engine = new CryptoEngine({ name: "node", crypto: webcrypto });

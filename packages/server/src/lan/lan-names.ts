@@ -35,6 +35,9 @@ export function lanNames(
   };
 }
 
+/** Whether other machines can reach this one by an address. */
+export const isOnNetwork = ({ ip }: LanNames): boolean => ip.some((address) => !LOOPBACK.includes(address));
+
 /** Where other machines reach a port of this one, the likeliest first. */
 export function addressesFor({ dns, ip }: LanNames, scheme: "http" | "https", port: number): string[] {
   const hosts = [

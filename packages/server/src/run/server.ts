@@ -1,5 +1,4 @@
-import type { Server as HttpServer } from "node:http";
-import { type ServerType, serve } from "@hono/node-server";
+import type { Hono } from "hono";
 import type { Database } from "../database/database.ts";
 import { migrate } from "../database/migrate.ts";
 import { createApp } from "../http/app.ts";
@@ -13,6 +12,7 @@ import { setupCode, shopCount } from "../shop/pairing.ts";
 import { PushQueue } from "../shop/push-queue.ts";
 import { sweepRemoved } from "../shop/removed-blobs.ts";
 import { SHOP_BYTES } from "../shop/uploads.ts";
+import { type Door, type Listener, listen } from "./listener.ts";
 
 export interface ServerOptions {
   readonly database: Database;
@@ -20,6 +20,8 @@ export interface ServerOptions {
   readonly host: string;
   /** Folder of the built app; null: only the log is served. */
   readonly appFolder: string | null;
+  /** A second port, with https. */
+  readonly secure?: Required<Pick<Door, "port" | "tls">> | null;
   readonly log: (fields: Readonly<Record<string, unknown>>) => void;
   readonly behindProxy?: boolean;
   readonly metricsToken?: string | null;
@@ -30,6 +32,8 @@ export interface ServerOptions {
 
 export interface RunningServer {
   readonly port: number;
+  /** The port with https; null where none was asked for. */
+  readonly secure: Listener | null;
   /** The code that opens the first shop; null when there is one already. */
   readonly code: string | null;
   /** Ends the live streams, lets requests finish, closes the database. */
@@ -42,7 +46,6 @@ const LOOK_MILLISECONDS = 1000;
 /** How often it is looked for pictures that were removed. */
 const SWEEP_MILLISECONDS = 6 * 3_600_000;
 const FIRST_SWEEP_MILLISECONDS = 60_000;
-const FINISH_MILLISECONDS = 10_000;
 
 /** Brings the tables up to date and answers requests until it is stopped. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
@@ -70,7 +73,9 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     accepting: () => accepting,
   };
   const code = (await shopCount(database)) === 0 ? await setupCode(database, Date.now()) : null;
-  const server = await listen(services, options);
+  const doors = [{ port: options.port, host: options.host }, ...(options.secure ? [options.secure] : [])];
+  const listeners = await openAll(createApp(services), doors);
+  const [plain, secure = null] = listeners as [Listener, Listener?];
   const timers = [
     setInterval(() => live.beat(), BEAT_SECONDS * 1000),
     setInterval(followOthers(services), LOOK_MILLISECONDS),
@@ -80,35 +85,29 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   ];
   for (const timer of timers) timer.unref();
   return {
-    port: (server.address() as { port: number }).port,
+    port: plain.port,
+    secure,
     code,
     stop: async () => {
       accepting = false;
       for (const timer of timers) clearInterval(timer);
       live.end(() => true);
-      const closed = new Promise((resolve) => server.close(resolve));
-      (server as HttpServer).closeIdleConnections();
-      const cut = setTimeout(() => (server as HttpServer).closeAllConnections(), FINISH_MILLISECONDS);
-      await closed;
-      clearTimeout(cut);
+      await Promise.all(listeners.map(({ close }) => close()));
       await database.close();
     },
   };
 }
 
-function listen(services: Services, options: ServerOptions): Promise<ServerType> {
-  const app = createApp(services);
-  return new Promise((resolve, reject) => {
-    const server = serve({ fetch: app.fetch, port: options.port, hostname: options.host }, () => {
-      server.off("error", reject);
-      resolve(server);
-    });
-    const http = server as HttpServer;
-    http.headersTimeout = 10_000;
-    http.requestTimeout = 60_000;
-    http.keepAliveTimeout = 15_000;
-    server.once("error", reject);
-  });
+/** Opens all doors, or none. */
+async function openAll(app: Hono, doors: readonly Door[]): Promise<readonly Listener[]> {
+  const open: Listener[] = [];
+  try {
+    for (const door of doors) open.push(await listen(app.fetch, door));
+  } catch (error) {
+    await Promise.all(open.map(({ close }) => close()));
+    throw error;
+  }
+  return open;
 }
 
 /** Deletes the pictures that were removed long ago. */

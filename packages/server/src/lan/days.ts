@@ -1,0 +1,2 @@
+/** Milliseconds. */
+export const DAY = 86_400_000;
