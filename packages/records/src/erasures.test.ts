@@ -238,7 +238,7 @@ describe("[R31] any log", () => {
       { seed: 20261125, numRuns: 200 },
     );
     expect(cases).toBeGreaterThan(200);
-  });
+  }, 60_000);
 
   test("whichever device erases first, and whatever comes late, all end alike", () => {
     const split = fc.tuple(anyLog, fc.array(fc.nat({ max: 2 }), { minLength: 30, maxLength: 30 }));
@@ -260,5 +260,5 @@ describe("[R31] any log", () => {
       }),
       { seed: 20261125, numRuns: 150 },
     );
-  });
+  }, 60_000);
 });
