@@ -90,6 +90,23 @@ export function combAt(
   step: number,
   top: number,
 ): number {
+  let { sum, squares } = waveTeethAt(frequency, wave, step, top);
+  for (const { multiple, weight } of ENVELOPE_TEETH) {
+    const f = multiple * frequency;
+    if (f > ENVELOPE_TO || f > top) continue;
+    sum += weight * between(envelope, f / step);
+    squares += weight * weight;
+  }
+  return squares > 0 ? sum / Math.sqrt(squares) : 0;
+}
+
+/** What the sound itself, without its envelope, says for one frequency: a noise that is only switched on and off says nothing. */
+export function waveAt(frequency: number, wave: Float64Array, step: number, top: number): number {
+  const { sum, squares } = waveTeethAt(frequency, wave, step, top);
+  return squares > 0 ? sum / Math.sqrt(squares) : 0;
+}
+
+function waveTeethAt(frequency: number, wave: Float64Array, step: number, top: number) {
   let sum = 0;
   let squares = 0;
   for (const { multiple, weight } of WAVE_TEETH) {
@@ -98,13 +115,7 @@ export function combAt(
     sum += weight * between(wave, f / step);
     squares += weight * weight;
   }
-  for (const { multiple, weight } of ENVELOPE_TEETH) {
-    const f = multiple * frequency;
-    if (f > ENVELOPE_TO || f > top) continue;
-    sum += weight * between(envelope, f / step);
-    squares += weight * weight;
-  }
-  return squares > 0 ? sum / Math.sqrt(squares) : 0;
+  return { sum, squares };
 }
 
 const between = (values: Float64Array, at: number): number => {

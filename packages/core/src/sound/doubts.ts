@@ -4,7 +4,7 @@ import { SPEED_RANGE } from "./engine-sound.ts";
 import { octaves } from "./firing-grid.ts";
 import { LEAST_IDLE, OPENING_SECONDS } from "./idle.ts";
 import type { Idle } from "./sound-event.ts";
-import { middle, type SpeedLine, share } from "./speed-line.ts";
+import { LINE_RATE, middle, type SpeedLine, share } from "./speed-line.ts";
 import type { SpeedTrack } from "./speed-track.ts";
 
 /** Why a sound cannot be taken as evidence. */
@@ -23,6 +23,9 @@ export type SoundDoubt =
 const LEAST_ANSWERED = 0.6;
 const MOST_FLATTENED = 0.2;
 const MOST_AT_FLOOR = 0.3;
+/** Slow beats (as revolutions a minute) with less of their evidence than this in the sound itself are each another noise. */
+const SLOW_BEAT = 1100;
+const LEAST_TONE = 0.15;
 const HUM_WIDTH = 0.0012;
 /** Highest speed that still can be an idle, revolutions a minute: a four-stroke read at twice its speed is above it. */
 const HIGHEST_IDLE = { 2: 3200, 4: 2400 } as const;
@@ -66,11 +69,14 @@ export function doubtsAbout(
     );
   }
   const floor = answered.filter((i) => track.rpm[i]! < SPEED_RANGE.lowest * 1.06).length;
-  if (answered.length > 0 && floor / answered.length > MOST_AT_FLOOR) {
+  const claps =
+    middle(answered.map((i) => track.rpm[i]!)) < SLOW_BEAT &&
+    middle(answered.map((i) => track.toneShare[i]!)) < LEAST_TONE;
+  if (answered.length > 0 && (floor / answered.length > MOST_AT_FLOOR || claps)) {
     found.push(
       refuse(
         "knocking",
-        "What is heard beats slower than an engine runs, like hammering or claps. Record again without it.",
+        "What is heard beats as hammering or claps do, not as an engine fires. Record again without it.",
       ),
     );
   }
@@ -86,7 +92,9 @@ export function doubtsAbout(
         ),
       );
     }
-    const margins = answered.map((i) => track.margin[i]!);
+    // A fast change smears any engine's own sound: only steady running tells of another.
+    const calm = answered.filter((i) => line.steady(Math.round(i * track.hop * LINE_RATE)));
+    const margins = calm.map((i) => track.margin[i]!);
     const limit = MARGINS[engine.strokes];
     if (middle(margins) < limit.middle && share(margins, 0.1) < limit.low) {
       found.push(

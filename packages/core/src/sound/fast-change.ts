@@ -5,7 +5,9 @@ const HALF = 4;
 /** Frames to either side that a move opens. */
 const OPENS = 4;
 /** A frame this far below what is usual, as a share, may be smeared by a fast change. */
-const WEAK = 0.55;
+const WEAK = 0.6;
+/** A best place this many steps from the last frame's, octaves aside, belongs to no steady speed. */
+const LEAP = 4;
 /** Frames over which "usual" is taken. */
 const USUAL = 125;
 
@@ -43,7 +45,8 @@ export function fastChange(): FastChange {
     tell(place, score) {
       usual += (score - usual) / Math.min(told + 1, USUAL);
       places[told % ring] = place;
-      weak[told % ring] = score < WEAK * usual ? 1 : 0;
+      const leap = told > 0 ? Math.abs(folded(place - places[(told - 1) % ring]!)) : 0;
+      weak[told % ring] = score < WEAK * usual || leap >= LEAP ? 1 : 0;
       told += 1;
     },
     at(frame) {

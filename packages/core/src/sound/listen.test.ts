@@ -64,6 +64,12 @@ describe("listening to an engine", { timeout: 90_000 }, () => {
     expect(result.ok && result.value.events).toEqual([]);
   });
 
+  test.each([2, 4] as const)("hears even claps for what they are, on the card of a %i-stroke", (strokes) => {
+    const made = noEngine("claps", 5010, 5);
+    const result = listen(made.samples, made.rate, { ...ENGINE, strokes }, { pictures: false });
+    expect(result.ok && result.value.doubts.map(({ reason }) => reason)).toContain("knocking");
+  });
+
   test("gives the same frames whether the sound comes whole or in pieces", () => {
     const { samples, rate } = take("dive", 4201, CLEAN);
     const frames = (piece: number): HeardFrame[] => {

@@ -43,6 +43,8 @@ export type ListenRefusal = "too-short" | "too-long" | "coarse-sound";
 const LEAST_SECONDS = 2.5;
 const MOST_SECONDS = 180;
 const LEAST_RATE = 6000;
+/** A whole recording can wait longer than the live needle: seconds after which a frame is decided. */
+const DECIDED_AFTER = 8;
 
 /** A hint counts when the steady speed is within this many octaves of half of it. */
 const HALF_HINT = 0.35;
@@ -95,7 +97,7 @@ function follow(
   penalty: ((rpm: number) => number) | null,
   pictures: boolean,
 ): Followed {
-  const follower = speedFollower(engine, rate, { penalty, pictures });
+  const follower = speedFollower(engine, rate, { penalty, pictures, decidedAfter: DECIDED_AFTER });
   const frames = [...follower.push(samples), ...follower.finish()];
   return { follower, frames };
 }

@@ -1,4 +1,4 @@
-import { comb, combAt } from "./comb.ts";
+import { comb, combAt, waveAt } from "./comb.ts";
 import type { EngineStreams } from "./engine-streams.ts";
 import { type FiringGrid, octaves } from "./firing-grid.ts";
 import { type FrameSpectrum, frameSpectrum } from "./frame-spectrum.ts";
@@ -10,6 +10,9 @@ const WINDOWS = [
   { seconds: 0.19, from: 24, to: 66 },
   { seconds: 0.09, from: 52, to: Infinity },
 ] as const;
+
+/** A window in which the speed moves is that much shorter, for no speed changes evenly for long. */
+const MOVING = 0.75;
 
 interface Band {
   /** Places of the grid it serves. */
@@ -25,12 +28,20 @@ interface Band {
   readonly part: Float64Array;
 }
 
+/** A firing frequency read finely. */
+export interface Refined {
+  /** Hz. */
+  readonly frequency: number;
+  /** Part of the evidence that lies in the sound itself, not in its beat alone: an engine has 0.2 and more. */
+  readonly toneShare: number;
+}
+
 /** How well each firing frequency of the grid explains the sound at a moment. */
 export interface Salience {
   /** Fills `row` (grid.size values) for the frame at that place of the streams, changing at that slew. */
   readonly row: (streams: EngineStreams, middle: number, slew: number, row: Float64Array) => void;
   /** The firing frequency near a guess that explains the frame best, to a fraction of a grid step. */
-  readonly refine: (streams: EngineStreams, middle: number, slew: number, guess: number) => number;
+  readonly refine: (streams: EngineStreams, middle: number, slew: number, guess: number) => Refined;
   /** How far each frequency of the grid's reach stood out in the last steady row: what a picture shows. */
   readonly picture: Float64Array;
 }
@@ -83,7 +94,8 @@ export function salience(grid: FiringGrid, rate: number, top: number): Salience 
     const [left, mid, right] = [scores[best - 1]!, scores[best]!, scores[best + 1]!];
     const bend = left - 2 * mid + right;
     const offset = bend < 0 ? Math.max(-1, Math.min(1, (0.5 * (left - right)) / bend)) : 0;
-    return guess * (TRIES[best]! + offset * TRY_STEP);
+    const frequency = guess * (TRIES[best]! + offset * TRY_STEP);
+    return { frequency, toneShare: waveAt(frequency, wave, step, top) / Math.max(1, mid) };
   };
   return { row, refine, picture };
 }
@@ -125,7 +137,7 @@ function makeBand(
     from,
     to,
     share,
-    readings: SLEWS.map((slew) => frameReading(window.seconds, slew, rate)),
+    readings: SLEWS.map((slew) => frameReading(window.seconds * (slew === 0 ? 1 : MOVING), slew, rate)),
     spectrum,
     fine: frameSpectrum(samples, rate, 2),
     index,

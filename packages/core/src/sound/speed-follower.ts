@@ -28,6 +28,8 @@ export interface HeardFrame {
   readonly salience: number;
   /** How much better than the best other speed. */
   readonly margin: number;
+  /** Part of the evidence that lies in the sound itself, not in its beat alone; NaN when no speed was heard. */
+  readonly toneShare: number;
   /** How much better half the firing frequency explains the sound than the whole. */
   readonly skipIndex: number;
   /** Loudness above 350 Hz, decibels against full scale. */
@@ -59,6 +61,8 @@ export interface FollowerSetting {
   /** Salience taken off a speed (revolutions a minute), when another reading is favoured; null: none. */
   readonly penalty: ((rpm: number) => number) | null;
   readonly pictures: boolean;
+  /** Seconds after which a frame is decided, instead of DECIDED_AFTER. */
+  readonly decidedAfter?: number;
 }
 
 /** @param rate samples a second, at least 6000 */
@@ -71,7 +75,7 @@ export function speedFollower(engine: EngineSound, rate: number, setting: Follow
   const speeds = grid.size - grid.speedsFrom;
   const rpmOf = (bin: number): number => SPEED_RANGE.lowest * power(2, bin / STEPS);
   const hop = streams.hop / streams.rate;
-  const lag = Math.round(DECIDED_AFTER / hop);
+  const lag = Math.round((setting.decidedAfter ?? DECIDED_AFTER) / hop);
   const penalty =
     setting.penalty === null
       ? null
@@ -152,17 +156,19 @@ export function speedFollower(engine: EngineSound, rate: number, setting: Follow
         skipping: false,
         salience: peak(row, -100),
         margin: 0,
+        toneShare: Number.NaN,
         skipIndex: 0,
       };
     const own = bin + grid.speedsFrom - (skipping ? STEPS : 0);
-    const firing = comb.refine(streams, frame * streams.hop, slew, grid.frequency(own));
+    const { frequency, toneShare } = comb.refine(streams, frame * streams.hop, slew, grid.frequency(own));
     return {
       ...common,
-      rpm: (firing / perRpm) * (skipping ? 2 : 1),
+      rpm: (frequency / perRpm) * (skipping ? 2 : 1),
       slew: SLEWS[slew]!,
       skipping,
       salience: row[own]!,
       margin: row[own]! - peak(row, own),
+      toneShare,
       skipIndex: grid.speedsFrom > 0 ? row[bin]! - row[bin + STEPS]! : 0,
     };
   };

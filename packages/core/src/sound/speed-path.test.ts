@@ -41,6 +41,22 @@ describe("the path of speed", () => {
     expect(path[70]!.skipping).toBe(true);
   });
 
+  test("an engine lost for a moment is found again where its flywheel can have got to, not an octave off", () => {
+    // Five frames of noise: 60 steps are too many to have gone by, 4 are not. A lone reading an octave up is passed over.
+    const lost = new Array<null>(5).fill(null);
+    const near = decided([...new Array<number>(40).fill(10), ...lost, ...new Array<number>(40).fill(14)]);
+    expect(near.slice(46).map(({ bin }) => bin)).toEqual(new Array(39).fill(14));
+    const far = decided([
+      ...new Array<number>(40).fill(10),
+      ...lost,
+      ...new Array<number>(7).fill(50),
+      ...new Array<number>(40).fill(10),
+    ]);
+    expect(far.slice(0, 40).map(({ bin }) => bin)).toEqual(new Array(40).fill(10));
+    expect(far.slice(40, 52).every(({ bin }) => bin === -1)).toBe(true);
+    expect(far.slice(53).map(({ bin }) => bin)).toEqual(new Array(39).fill(10));
+  });
+
   test("is the same for any lag when nothing later speaks against it", () => {
     const places = Array.from({ length: 60 }, (_, i) => 20 + Math.floor(i / 6));
     expect(decided(places, { lag: 10 })).toEqual(decided(places, { lag: 50 }));

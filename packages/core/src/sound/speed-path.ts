@@ -22,7 +22,16 @@ const SLEW_CHANGE = 0.3;
 const MODE_CHANGE = 2;
 const SKIP_START = 2.4;
 const SPEED_CHANGE = 0.35;
-const COME_OR_GO = 3.5;
+/** From no engine to one that is heard, and the other way. */
+const COME = 3.5;
+const GO = 5;
+/** Losing a running engine out of hearing for a moment, and finding it again. */
+const LOSE = 1.75;
+const FIND = 1.75;
+/** An unheard crankshaft changes its speed by no more than this, octaves a second: its flywheel sees to that. */
+const UNHEARD_SLEW = 8;
+/** For each squared step of the grid it changes by. */
+const UNHEARD_CHANGE = 0.01;
 
 /** The likeliest path of speed through the frames, decided a fixed number of frames late. */
 export interface SpeedPath {
@@ -55,6 +64,9 @@ export interface SpeedPathSetting {
 }
 
 const NONE = -1;
+/** Where a heard state came from when not from another heard one. */
+const FROM_NONE = 255;
+const FROM_UNHEARD = 254;
 
 export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: SpeedPathSetting): SpeedPath {
   const modes = maySkip ? 2 : 1;
@@ -68,9 +80,14 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
   let levels = 0;
   let oldActive = new Uint8Array(slews);
   let active = new Uint8Array(slews);
-  /** Where each state of a frame came from: 9·mode + 3·(slew − 1…+1) + (step − 1…+1), or 255 from nothing. */
+  /** Where each state of a frame came from: 9·mode + 3·(slew − 1…+1) + (step − 1…+1), or FROM_NONE or FROM_UNHEARD. */
   const ring = Array.from({ length: lag + 1 }, () => new Uint8Array(states));
   const cameNone = new Int32Array(lag + 1);
+  /** Scores of an engine that runs at each speed but is not heard; its states come after all others. */
+  let oldUnheard = new Float64Array(speeds).fill(-Infinity);
+  let unheard = new Float64Array(speeds).fill(-Infinity);
+  const cameUnheard = Array.from({ length: lag + 1 }, () => new Int32Array(speeds));
+  const drift = Math.round(UNHEARD_SLEW * hop * STEPS);
   const merged = Array.from({ length: slews }, () => new Float64Array(speeds));
   const mergedMode = Array.from({ length: slews }, () => new Uint8Array(speeds));
   const best = new Float64Array(speeds);
@@ -94,7 +111,7 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
         }
       }
     }
-    const fromNone = oldNone - COME_OR_GO;
+    const fromNone = oldNone - COME;
     let top = -Infinity;
     for (let m = 0; m < modes; m++) {
       mergeModes(m);
@@ -107,10 +124,11 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
         const n = nearest[a]!;
         const costs = [n - 1, n, n + 1].map((d) => SPEED_CHANGE * (d - expected[a]!) * (d - expected[a]!));
         const shift = m === 0 ? speedsFrom : speedsFrom - STEPS;
-        const start = fromNone - (m === 0 ? 0 : SKIP_START);
+        const start = m === 0 ? 0 : SKIP_START;
         for (let b = 0; b < speeds; b++) {
-          let value = start;
-          let came = 255;
+          const found = oldUnheard[b]! - FIND;
+          let value = Math.max(fromNone, found) - start;
+          let came = found > fromNone ? FROM_UNHEARD : FROM_NONE;
           for (let d = 0; d < 3; d++) {
             const source = b - (n + d - 1);
             if (source < 0 || source >= speeds) continue;
@@ -131,12 +149,9 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
         }
       }
     }
-    const stay = oldNone;
-    const leave = oldBest - COME_OR_GO;
-    const none = BETA * NOTHING + Math.max(stay, leave);
-    cameNone[frames % ring.length] = leave > stay ? oldBestState : NONE;
+    const none = BETA * NOTHING + stopOr(oldBest, oldBestState);
     // Kept near 0, so that an hour is as exact as a second.
-    const level = Math.max(top, none);
+    const level = Math.max(top, none, lose());
     for (let a = 0; a < slews; a++) {
       if (!active[a]) continue;
       for (let m = 0; m < modes; m++) {
@@ -144,11 +159,62 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
         for (let b = from; b < from + speeds; b++) now[b]! -= level;
       }
     }
+    for (let b = 0; b < speeds; b++) unheard[b]! -= level;
     oldNone = none - level;
     levels += level;
+    [oldUnheard, unheard] = [unheard, oldUnheard];
     [old, now] = [now, old];
     [oldActive, active] = [active, oldActive];
     frames += 1;
+  };
+
+  /** Best score before of no engine now: none before either, or one that stops, heard until now or not. */
+  const stopOr = (oldBest: number, oldBestState: number): number => {
+    let value = oldNone;
+    let from = NONE;
+    if (oldBest - GO > value) {
+      value = oldBest - GO;
+      from = oldBestState;
+    }
+    for (let b = 0; b < speeds; b++) {
+      if (oldUnheard[b]! - (GO - LOSE) > value) {
+        value = oldUnheard[b]! - (GO - LOSE);
+        from = states + b;
+      }
+    }
+    cameNone[frames % ring.length] = from;
+    return value;
+  };
+
+  /** Fills the scores of running on unheard; gives the best of them. */
+  const lose = (): number => {
+    const came = cameUnheard[frames % ring.length]!;
+    let top = -Infinity;
+    for (let b = 0; b < speeds; b++) {
+      let value = -Infinity;
+      let from = NONE;
+      for (let source = Math.max(0, b - drift); source <= Math.min(speeds - 1, b + drift); source++) {
+        const candidate = oldUnheard[source]! - UNHEARD_CHANGE * (source - b) * (source - b);
+        if (candidate > value) {
+          value = candidate;
+          from = states + source;
+        }
+      }
+      for (let m = 0; m < modes; m++) {
+        for (let a = 0; a < slews; a++) {
+          if (!oldActive[a]) continue;
+          const state = (m * slews + a) * speeds + b;
+          if (old[state]! - LOSE > value) {
+            value = old[state]! - LOSE;
+            from = state;
+          }
+        }
+      }
+      came[b] = from;
+      unheard[b] = BETA * NOTHING + value;
+      if (unheard[b]! > top) top = unheard[b]!;
+    }
+    return top;
   };
 
   /** Best over the mode before, for each slew and speed. */
@@ -192,8 +258,10 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
 
   const before = (frame: number, state: number): number => {
     if (state === NONE) return cameNone[frame % ring.length]!;
+    if (state >= states) return cameUnheard[frame % ring.length]![state - states]!;
     const came = ring[frame % ring.length]![state]!;
-    if (came === 255) return NONE;
+    if (came === FROM_NONE) return NONE;
+    if (came === FROM_UNHEARD) return states + (state % speeds);
     const a = Math.floor(state / speeds) % slews;
     const b = state % speeds;
     const mode = Math.floor(came / 9);
@@ -216,11 +284,17 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
         }
       }
     }
+    for (let b = 0; b < speeds; b++) {
+      if (oldUnheard[b]! > value) {
+        value = oldUnheard[b]!;
+        state = states + b;
+      }
+    }
     return state;
   };
 
   const spoken = (state: number): Decided =>
-    state === NONE
+    state === NONE || state >= states
       ? { bin: NONE, slew: STEADY, skipping: false }
       : {
           bin: state % speeds,

@@ -33,7 +33,7 @@ export const listen: Words["listen"] = {
       "In den ersten zwei Sekunden ist kein Motor klar zu hören. Geh näher, schirme das Mikrofon vom Wind ab und beginne mit drei Sekunden Leerlauf.",
     clipped: "Die Aufnahme ist übersteuert: Die Spitzen sind abgeschnitten. Halte das Telefon weiter weg.",
     hum: "Der Ton ändert sich gar nicht, wie Netzbrummen und wie kein Motor. Geh weg von dem, was brummt.",
-    knocking: "Es schlägt langsamer, als ein Motor läuft, wie Hämmern oder Klatschen.",
+    knocking: "Es schlägt wie Hämmern oder Klatschen, nicht wie ein Motor zündet.",
     "two-sounds":
       "Etwas fast ebenso Lautes läuft mit: ein anderer Motor, ein Heulen oder der Wind. Nimm diesen Motor allein auf.",
     "not-an-engine": "Die Drehzahl springt wie bei Reden oder Musik; das kann keine Kurbelwelle.",

@@ -31,7 +31,7 @@ export const listen = {
       "No engine can be heard clearly in the first two seconds. Go nearer, shield the microphone from wind, and start with three seconds of idle.",
     clipped: "The recording is overdriven: its peaks are cut off. Hold the phone farther away.",
     hum: "The tone never changes at all, as mains hum does and no engine can. Move away from what hums.",
-    knocking: "What is heard beats slower than an engine runs, like hammering or claps.",
+    knocking: "What is heard beats as hammering or claps do, not as an engine fires.",
     "two-sounds":
       "Something else nearly as loud beats along: another engine, a whine or the wind. Record this engine alone.",
     "not-an-engine": "The speed leaps about as talk or music does and no crankshaft can.",

@@ -32,7 +32,7 @@ export const listen: Words["listen"] = {
       "No se oye claro ningún motor en los dos primeros segundos. Acércate, tapa el viento y empieza con tres segundos al ralentí.",
     clipped: "La grabación está saturada: los picos salen cortados. Aleja el teléfono.",
     hum: "El tono no cambia nada, como el zumbido de la red y como ningún motor. Aléjate de lo que zumba.",
-    knocking: "Lo que se oye golpea más despacio que un motor, como martillazos o palmadas.",
+    knocking: "Lo que se oye golpea como martillazos o palmadas, no como los encendidos de un motor.",
     "two-sounds":
       "Otra cosa casi igual de fuerte suena a la vez: otro motor, un silbido o el viento. Graba solo este motor.",
     "not-an-engine": "Las vueltas saltan como en el habla o la música; ningún cigüeñal puede.",
