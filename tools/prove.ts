@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { build } from "vite";
+import { KeptRuns } from "../packages/proving/src/measure/kept-runs.ts";
 import { runAll } from "../packages/proving/src/measure/run-all.ts";
 import { summaryLines } from "../packages/proving/src/report/lines.ts";
 import { withFigures, writeReport } from "../packages/proving/src/report/write-report.ts";
@@ -10,6 +11,7 @@ import { ROOT, runStep } from "./run-step.ts";
 /**
  * Runs every policy over virtual bikes. `npm run prove` takes the bikes of the report and writes docs/proving.md;
  * `npm run prove -- --tune 100` takes that many of the bikes kept for tuning, prints, and writes nothing.
+ * What was run is kept under dist/proving-runs: a run that was stopped goes on where it was.
  */
 const { values } = parseArgs({
   options: {
@@ -46,20 +48,27 @@ const first = Number(values.from);
 const seeds = Array.from({ length: count }, (_, i) => `${tuning ? "tune" : "report"}-${first + i}`);
 const kind =
   values.rider === "good" || values.rider === "typical" || values.rider === "novice" ? values.rider : null;
-const started = performance.now();
-const outcomes = await runAll(
-  join(OUT, "work.mjs"),
-  { seeds, policies, kind, toolBikes: values.tool === undefined ? Infinity : Number(values.tool) },
-  Number(values.threads),
-  (done) => {
-    if (process.stderr.isTTY) process.stderr.write(`\r${done} of ${count} bikes`);
-  },
-);
-const seconds = (performance.now() - started) / 1000;
+const script = join(OUT, "work.mjs");
+const kept = new KeptRuns(join(ROOT, "dist/proving-runs"), script, kind);
+const toolBikes = values.tool === undefined ? count : Number(values.tool);
+const asked = seeds.map((seed, i) => ({
+  seed,
+  policies: policies.filter((name) => i < toolBikes || !name.startsWith("ours")),
+}));
+const tasks = asked
+  .map(({ seed, policies }) => ({ seed, policies: policies.filter((name) => !kept.get(seed, name)) }))
+  .filter(({ policies }) => policies.length > 0);
+let left = tasks.length;
+await runAll(script, { tasks, kind }, Number(values.threads), (outcomes) => {
+  kept.add(outcomes);
+  left--;
+  if (process.stderr.isTTY) process.stderr.write(`\r${left} bikes left  `);
+});
+const outcomes = asked.flatMap(({ seed, policies }) => policies.map((name) => kept.get(seed, name)!));
+// Time on one core of each, whenever it was spent.
+const seconds = outcomes.reduce((sum, { milliseconds }) => sum + milliseconds, 0) / 1000;
 console.log(summaryLines(policies, outcomes).join("\n"));
-console.log(
-  `${count} bikes, ${policies.length} policies, ${values.threads} threads: ${seconds.toFixed(0)} s`,
-);
+console.log(`${count} bikes, ${policies.length} policies: ${seconds.toFixed(0)} s of a core`);
 if (!tuning && kind === null && values.only === "") {
   const { figures, plots } = writeReport(policies, outcomes, seconds);
   const page = join(ROOT, "docs/proving.md");

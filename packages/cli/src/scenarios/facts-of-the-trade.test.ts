@@ -115,7 +115,9 @@ describe("what it does says rich or lean", () => {
 describe("the work", () => {
   const rich = adviceFor(
     `${FERN}
-{"id":"r1","kind":"ride-reported","at":"2026-05-02T09:00:00Z","bike":"fern","body":{"reports":[{"sign":"dives-below-idle"},{"sign":"stumbles-with-smoke","opening":"1/8"},{"sign":"four-strokes-under-load","opening":"1/2"},{"sign":"will-not-rev-out"},{"sign":"four-strokes-after-tiny-cut"}]}}`,
+{"id":"r1","kind":"ride-reported","at":"2026-05-02T09:00:00Z","bike":"fern","body":{"reports":[{"sign":"dives-below-idle"},{"sign":"stumbles-with-smoke","opening":"1/8"},{"sign":"four-strokes-under-load","opening":"1/2"},{"sign":"will-not-rev-out"},{"sign":"four-strokes-after-tiny-cut"}]}}
+{"id":"c1","kind":"check-done","at":"2026-05-02T09:10:00Z","bike":"fern","body":{"check":"air-filter","found":"sound"}}
+{"id":"c2","kind":"check-done","at":"2026-05-02T09:20:00Z","bike":"fern","body":{"check":"spark-and-plug","found":"sound"}}`,
     "fern",
   );
   const opened = changesOffered(rich).filter(({ changes }) => changes.some(({ part }) => part !== "screw"));

@@ -4,13 +4,14 @@ import { FAULTS } from "../belief/catalogue.ts";
 import { reaches } from "../belief/reach.ts";
 import { FUEL_SCREW } from "../metering/test-situations.ts";
 import { EMPTY_DRAWER } from "../parts/drawer.ts";
+import { known } from "../parts/known.ts";
 import type { Step } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import { cautionById } from "./cautions.ts";
 import { changeSteps } from "./change-steps.ts";
 import { mainEffect } from "./reasons.ts";
 import { DRAWER, FOUND, ride, saw, story } from "./test-stories.ts";
-import { partsOf, stateOf, sureOf, weighingOf } from "./test-weighing.ts";
+import { adviceOf, partsOf, stateOf, sureOf, weighingOf } from "./test-weighing.ts";
 import type { Weighing } from "./weighing.ts";
 
 const SOUND = { hypotheses: [{ fault: null, probability: 1 }] };
@@ -54,7 +55,8 @@ describe("[A2] the lean limit", () => {
       "main",
     );
     expect(main.title).toMatch(/^Main jet 175 to 1[67]/);
-    expect(main.topThrottle).toBe("free");
+    // [A3] leaner than before: short pulls first. Common practice, no source.
+    expect(main.topThrottle).toBe("seconds only");
     const unsure = steps({ rides: RICH_TOP }, sureOf(stateOf((o) => (o >= 0.7 ? 0.03 : 0), 0.05)));
     expect(unsure.filter(({ title }) => /Main jet 175 to 1[67][0-4]/.test(title))).toEqual([]);
   });
@@ -64,6 +66,66 @@ describe("[A2] the lean limit", () => {
     expect(screw.topThrottle).toBe("stay below 3/4");
     expect(screw.notes[0]).toMatch(/stay below 3\/4/);
     expect(screw.cautions).toContain("seizure-at-full-throttle");
+  });
+});
+
+describe("[A20] what feels rich on top and is not", () => {
+  const surelyRich = sureOf(stateOf((o) => (o >= 0.7 ? 0.07 : 0), 0.01));
+  const smallerMain = (chances: Weighing["chances"], rides = RICH_TOP) => {
+    const weighing = { ...weighed({ rides }, surelyRich), chances };
+    return changeSteps(weighing).some(({ title }) => /Main jet 175 to 1[67]/.test(title));
+  };
+
+  test("no smaller main jet while spark, filter, exhaust or squeeze may be the reason by more than 12 % together", () => {
+    expect(smallerMain({})).toBe(true);
+    for (const fault of [
+      "ignition",
+      "air-filter",
+      "exhaust-blocked",
+      "power-valve",
+      "compression",
+    ] as const) {
+      expect(smallerMain({ [fault]: 0.115 }), fault).toBe(true);
+      expect(smallerMain({ [fault]: 0.125 }), fault).toBe(false);
+    }
+    expect(smallerMain({ ignition: 0.065, "air-filter": 0.065 })).toBe(false);
+  });
+
+  test("half of that after each smaller main jet that was ridden", () => {
+    const on = (number: number, at: number) => {
+      const main = known({ ...FOUND.setup.main.part!, number });
+      return ride([saw("will-not-rev-out")], {
+        at,
+        situation: { ...FOUND, setup: { ...FOUND.setup, main } },
+      });
+    };
+    const now = on(175, 9);
+    expect(smallerMain({ ignition: 0.065 }, [now])).toBe(true);
+    expect(smallerMain({ ignition: 0.065 }, [on(180, 1), now])).toBe(false);
+    expect(smallerMain({ ignition: 0.055 }, [on(180, 1), now])).toBe(true);
+    expect(smallerMain({ ignition: 0.055 }, [on(180, 1), on(180, 2), now])).toBe(true);
+    expect(smallerMain({ ignition: 0.035 }, [on(185, 1), on(180, 2), now])).toBe(false);
+    expect(smallerMain({ ignition: 0.025 }, [on(185, 1), on(180, 2), now])).toBe(true);
+  });
+
+  test("what does not feel rich up there does not hold it back", () => {
+    expect(smallerMain({ "blocked-pilot": 0.3 })).toBe(true);
+  });
+
+  test("what leaves the top alone is not held back by it", () => {
+    const weighing = { ...weighed({ rides: LEAN_BOTTOM }), chances: { ignition: 0.5 } };
+    expect(changeSteps(weighing).map(({ id }) => id)).toContain("screw");
+  });
+
+  test("a weak spark that was heard of is looked at before the main jet is made smaller", () => {
+    const told = story({
+      drawer: DRAWER,
+      rides: [ride([saw("will-not-rev-out"), saw("misses-more-the-harder-it-pulls")])],
+    });
+    const { step, others } = adviceOf(told);
+    const ways = [step, ...others];
+    expect(ways.some(({ id }) => id === "spark-and-plug")).toBe(true);
+    expect(ways.some(({ title }) => /Main jet 175 to 1[67]/.test(title))).toBe(false);
   });
 });
 

@@ -12,6 +12,7 @@ import { noticedNow } from "./complaint.ts";
 import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, TOP } from "./loss.ts";
 import { partChanges, partMoves, partStand } from "./part-stands.ts";
 import { mainEffect, reasonsForChange } from "./reasons.ts";
+import { mayBeRichForOtherReasons } from "./rich-for-other-reasons.ts";
 import type { Candidate } from "./search.ts";
 import { knockNotes, warnedOfKnock } from "./stop-step.ts";
 import { type Band, bandOf, bandWords } from "./stretch-words.ts";
@@ -25,8 +26,14 @@ const SAME = -0.002;
 /** The same from 3/4 up, where every pilot jet acts a little: a quarter of a main jet step. The throttle is held back all the same. */
 const SAME_AT_TOP = -0.01;
 
-/** Ways of changing parts, the best one first; with one change at a time, single parts only. Rules A2, A3, A7. */
-export function changeSteps(weighing: Weighing): readonly Step[] {
+/**
+ * Ways of changing parts, the best one first; with one change at a time, single parts only. Rules A2, A3, A7, A20.
+ * @param richForOtherReasons false: as if nothing but the jets could make the top feel rich
+ */
+export function changeSteps(
+  weighing: Weighing,
+  richForOtherReasons = mayBeRichForOtherReasons(weighing.story, weighing.chances),
+): readonly Step[] {
   const { story, candidates, present } = weighing;
   const better = candidates.filter(
     (candidate) => candidate.total < present.total && candidate.changes.length > 0,
@@ -38,7 +45,8 @@ export function changeSteps(weighing: Weighing): readonly Step[] {
       !(warned && leans(present, candidate, OPENINGS)) &&
       isCalledFor(weighing, candidate) &&
       // A change that does not lean the top may be made before the top is proved: the throttle is held back instead.
-      (!leans(present, candidate, TOP, SAME_AT_TOP) || topIsSafe(weighing, candidate)),
+      (!leans(present, candidate, TOP, SAME_AT_TOP) ||
+        (!richForOtherReasons && topIsSafe(weighing, candidate))),
   );
   const chosen = ways.filter(({ changes }) => !story.oneChangeAtATime || changes.length === 1);
   const bandsReached = new Set(chosen.map((candidate) => bandOf(mainEffect(present, candidate).opening)));
@@ -82,7 +90,7 @@ function bestOfEachKind(
 function topIsSafe({ belief }: Weighing, candidate: Candidate): boolean {
   // The single Gaussian rules most out cheaply; the whole belief decides.
   if (normalCumulative(-candidate.topSpread) > LEAN_CHANCE_FOR_SECONDS) return false;
-  return leanChanceAtTop(belief, candidate.shift) <= LEAN_CHANCE;
+  return leanChanceAtTop(belief, candidate.shift, "seconds") <= LEAN_CHANCE;
 }
 
 /** True when the candidate is leaner than the setup as it is at one of these openings. */
@@ -120,7 +128,9 @@ function changeStep(
   const say = words.steps.change;
   const leaner = change < 0;
   const chance = chanceItHelps(weighing, candidate);
-  const top = topThrottle(belief, candidate.shift);
+  const proved = topThrottle(belief, candidate.shift);
+  // Leaner than before, it is tried in short pulls first, however sure the reckoning.
+  const top = proved === "free" && leans(present, candidate, TOP, SAME_AT_TOP) ? "seconds only" : proved;
   return {
     kind: "change",
     id: candidate.changes.join("+"),

@@ -15,14 +15,21 @@ const MOST = 4;
 /** A check is not asked for while its likeliest find is less likely than this. */
 const LEAST_SUSPICION = 0.02;
 
-/** The checks worth most per minute, as steps. Not one whose last answer was "sound", nor one for a fault that is found already. */
-export function checkSteps(weighing: Weighing, checks: readonly Check[]): readonly Step[] {
+/**
+ * The checks worth most per minute, as steps. Not one whose last answer was "sound", nor one for a fault that is found already.
+ * @param least a check is left out whose likeliest find is less likely than this
+ */
+export function checkSteps(
+  weighing: Weighing,
+  checks: readonly Check[],
+  least = LEAST_SUSPICION,
+): readonly Step[] {
   const { chances, story, belief } = weighing;
   const open = checks.filter(
     (check) =>
       lastAnswer(story, check.id)?.found !== "sound" &&
       !belief.openFaults.includes(likeliest(check, chances)) &&
-      suspicion(check, chances) >= LEAST_SUSPICION,
+      suspicion(check, chances) >= least,
   );
   return checksByWorth(open, chances)
     .slice(0, MOST)

@@ -33,6 +33,8 @@ export const expectedLinex = (steepness: number, mean: number, variance: number)
 export const LEAN_LIMIT = -0.06;
 /** …with more than this chance. */
 export const LEAN_CHANCE = 0.02;
+/** What may starve the top when the throttle is held for long may add this much to that chance. Rule A3. */
+export const STARVED_CHANCE = 0.01;
 /** Up to this chance a few seconds at full throttle are allowed, to find out; beyond it, none. Rule A3. */
 export const LEAN_CHANCE_FOR_SECONDS = 0.1;
 /** From here up the limit holds. */

@@ -14,10 +14,12 @@ import { checkById } from "./checks.ts";
 import { evidenceFrom } from "./evidence.ts";
 import { faultPriorsFor, nextStep } from "./next-step.ts";
 import { priorFor } from "./prior-for.ts";
+import { STARVES } from "./starved-top.ts";
 import { anyStory } from "./test-any-story.ts";
 import { ride, saw, story } from "./test-stories.ts";
 import { stepsOf } from "./test-weighing.ts";
 import { testById } from "./tests-on-engine.ts";
+import type { HowLong } from "./top-throttle.ts";
 
 // Rules that hold for every story, tried on many. Each story is worked out once and judged by every rule.
 
@@ -69,7 +71,7 @@ function below(z: number): number {
 }
 
 /** The chance of being more than 6 % lean somewhere from 3/4 to full, the worst opening, summed part by part in the open. */
-function leanChance(given: BikeCase, situation: Situation): number {
+function leanChance(given: BikeCase, situation: Situation, howLong: HowLong): number {
   const shift = shiftTo(given, situation);
   return Math.max(
     ...OPENINGS.flatMap((opening, u) => {
@@ -80,9 +82,10 @@ function leanChance(given: BikeCase, situation: Situation): number {
         along[FIRST_CIRCUIT + c] = shift[circuit][u]!;
       });
       let chance = 0;
-      for (const { probability, gaussian } of beliefOf(given).parts) {
-        let mean = 0;
-        let variance = 0;
+      for (const { fault, probability, gaussian } of beliefOf(given).parts) {
+        const starved = fault === null ? undefined : STARVES[howLong][fault];
+        let mean = -(starved?.by ?? 0);
+        let variance = (starved?.sd ?? 0) ** 2;
         for (let i = 0; i < STATE_SIZE; i++) {
           mean += along[i]! * gaussian.mean[i]!;
           for (let j = 0; j < STATE_SIZE; j++)
@@ -126,7 +129,9 @@ describe("the top", () => {
         );
         if (atTop >= -0.01) continue;
         leaning++;
-        expect(leanChance(each.story, step.situation!), name(each, step)).toBeLessThanOrEqual(0.02 + 1e-6);
+        expect(leanChance(each.story, step.situation!, "seconds"), name(each, step)).toBeLessThanOrEqual(
+          0.02 + 1e-6,
+        );
       }
     }
     expect(leaning).toBeGreaterThan(0);
@@ -135,19 +140,29 @@ describe("the top", () => {
   test("[A3] how far to open it is told by the chance of a lean top, for every step but a stop and a mend", () => {
     const seen = new Set<string>();
     for (const each of judged) {
-      const here = leanChance(each.story, each.story.now);
       for (const step of each.steps) {
         if (step.kind === "stop" || step.kind === "mend") {
           expect(step.topThrottle).toBe("stay below 3/4");
           continue;
         }
-        const chance = step.situation === null ? here : leanChance(each.story, step.situation);
+        const situation = step.situation ?? each.story.now;
+        const seconds = leanChance(each.story, situation, "seconds");
+        const held = leanChance(each.story, situation, "held");
         seen.add(step.topThrottle);
-        const [above, upTo] = { free: [-1, 0.02], "seconds only": [0.02, 0.1], "stay below 3/4": [0.1, 1] }[
-          step.topThrottle
-        ] as [number, number];
-        expect(chance, name(each, step)).toBeGreaterThan(above - 1e-6);
-        expect(chance, name(each, step)).toBeLessThanOrEqual(upTo + 1e-6);
+        const told =
+          seconds > 0.1
+            ? "stay below 3/4"
+            : seconds > 0.02 || held - seconds > 0.01
+              ? "seconds only"
+              : "free";
+        const close = [seconds - 0.1, seconds - 0.02, held - seconds - 0.01].some(
+          (off) => Math.abs(off) < 1e-6,
+        );
+        const leaner =
+          step.kind === "change" && Math.min(...changeBy(each.story, situation).slice(8)) < -0.01;
+        if (!close) {
+          expect(step.topThrottle, name(each, step)).toBe(leaner && told === "free" ? "seconds only" : told);
+        }
       }
     }
     expect(seen.size).toBe(3);
@@ -189,7 +204,7 @@ describe("the top", () => {
         for (const step of stepsOf(outcome.value)) {
           if (step.situation === null || Math.min(...changeBy(given, step.situation).slice(8)) >= -0.01)
             continue;
-          expect(leanChance(given, step.situation)).toBeLessThanOrEqual(0.02 + 1e-6);
+          expect(leanChance(given, step.situation, "seconds")).toBeLessThanOrEqual(0.02 + 1e-6);
         }
       }),
       { seed: 7, numRuns: 6 },

@@ -30,18 +30,34 @@ describe("[A5] look first", () => {
     expect(advice.others[0]!.worth).toBeGreaterThan(advice.step.worth);
   });
 
+  const HANGS_AND_BOGS = [
+    ride([saw("hangs-after-closing"), saw("bogs-hollow-no-smoke"), saw("pulls-clean-to-peak")]),
+  ];
+
   test("a suspect that would hide the change is looked for before it, when the look is short", () => {
-    const advice = adviceOf(
-      story({
-        drawer: DRAWER,
-        rides: [ride([saw("hangs-after-closing"), saw("bogs-hollow-no-smoke"), saw("pulls-clean-to-peak")])],
-      }),
-    );
+    // The sweep says that the screw is no cure: the pilot jet is next, which takes the bowl off.
+    const tests = [tested("screw-sweep-air", "nearly-closed", { at: 2 })];
+    const advice = adviceOf(story({ drawer: DRAWER, rides: HANGS_AND_BOGS, tests }));
     const leak = advice.suspects.find(({ fault }) => fault === "air-leak")!;
     expect(leak.chance).toBeGreaterThan(0.08);
     expect(leak.chance).toBeLessThan(0.4);
     expect(advice.step).toMatchObject({ kind: "check", id: "look-at-boots-and-clamps" });
     expect(advice.others.find(({ kind }) => kind === "change")!.worth).toBeGreaterThan(advice.step.worth);
+  });
+
+  test("a turn of the screw is undone in a minute: before it only from an eighth on", () => {
+    const slight = adviceOf(story({ drawer: DRAWER, rides: HANGS_AND_BOGS }));
+    const chanceOf = ({ suspects }: typeof slight) =>
+      suspects.find(({ fault }) => fault === "air-leak")!.chance;
+    expect(chanceOf(slight)).toBeGreaterThan(0.08);
+    expect(chanceOf(slight)).toBeLessThan(0.125);
+    expect(slight.step).toMatchObject({ kind: "change", id: "screw" });
+    const [heard] = HANGS_AND_BOGS;
+    const more = { ...heard!, reports: [...heard!.reports, saw("idle-creeps-up-when-hot")] };
+    const strong = adviceOf(story({ drawer: DRAWER, rides: [more] }));
+    expect(chanceOf(strong)).toBeGreaterThan(0.125);
+    expect(chanceOf(strong)).toBeLessThan(0.4);
+    expect(strong.step).toMatchObject({ kind: "check", id: "look-at-boots-and-clamps" });
   });
 
   test("after that look came out sound the change comes", () => {

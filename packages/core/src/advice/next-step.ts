@@ -11,6 +11,7 @@ import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { CoreWords } from "../words/core-words.ts";
 import type { Advice, Step, Suspect } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
+import type { Check } from "./catalogue.ts";
 import { changeSteps } from "./change-steps.ts";
 import { checkSteps, mendSteps } from "./check-steps.ts";
 import { CHECKS, checkById } from "./checks.ts";
@@ -21,6 +22,7 @@ import { optionsFor, withoutLeanerMain } from "./options.ts";
 import { priorFor } from "./prior-for.ts";
 import { readPartsStep } from "./read-parts-step.ts";
 import { mainEffect } from "./reasons.ts";
+import { FEEL_RICH, mayBeRichForOtherReasons } from "./rich-for-other-reasons.ts";
 import { rideStep } from "./ride-step.ts";
 import { searchSetups } from "./search.ts";
 import { mainMayGoLeaner } from "./sound-evidence.ts";
@@ -33,6 +35,8 @@ const NAMED_SUSPECT = 0.05;
 /** At this chance a fault is looked for before anything else; a quick look goes before a change from the second on. Rule A5. */
 const FAULT_FIRST = 0.4;
 const SUSPECT_FIRST = 0.08;
+/** The same before a turn of the screw or a clip moved: it is undone in minutes, and what it does is a look in itself. */
+const SUSPECT_BEFORE_TRIAL = 0.125;
 /** Minutes saved per minute that make a test worth asking for when nothing else pays. */
 const TELLING = 0.3;
 /** The same, and for a look, while something is complained of. */
@@ -81,7 +85,10 @@ export function nextStep(
       : null,
     suspects: suspectsOf(weighing),
     soundChance: belief.hypotheses[0]!.probability,
-    twoSided: twoSidedOpenings(belief),
+    // Asked for by a page that shows it; costs as much as a sixth of the rest.
+    get twoSided() {
+      return twoSidedOpenings(belief);
+    },
     leftOut,
     settled: belief.converged,
   });
@@ -135,12 +142,16 @@ function rank(weighing: Weighing): readonly Step[] {
   if (ride.worth >= 1) return [ride, ...competing];
   if (ride.id === "confirm" && noticedNow(weighing).trouble.size === 0) return [ride, ...competing];
   const top = competing[0];
+  const ruledOut = ruleOutFirst(weighing, checks, top?.worth ?? 0);
+  if (ruledOut !== undefined) return [ruledOut, ...competing.filter(({ id }) => id !== ruledOut.id), ride];
   if (top === undefined || top.worth < 1) {
-    // Nothing pays for itself by reckoning: while something is complained of, a look or a test still beats one more ride.
+    // Nothing pays for itself by reckoning: while something is complained of, a look, a test or a turn of the screw still beats one more ride.
     const complained = noticedNow(weighing).trouble.size > 0;
     const least = complained ? WHILE_COMPLAINED : TELLING;
     const telling = competing.find(
-      ({ kind, worth }) => worth >= least && (kind === "test" || (complained && kind === "check")),
+      (step) =>
+        step.worth >= least &&
+        (step.kind === "test" || (complained && (step.kind === "check" || isTrial(step)))),
     );
     if (telling === undefined) return [ride, ...competing];
     return [telling, ...competing.filter((step) => step !== telling), ride];
@@ -150,6 +161,19 @@ function rank(weighing: Weighing): readonly Step[] {
   const gate = top.kind === "check" ? undefined : lookFirst(weighing, top, competing);
   if (gate !== undefined) return [gate, ...competing.filter((step) => step !== gate), ride];
   return [...competing, ride];
+}
+
+/**
+ * The look that goes before a leaner top: where the top is complained of, and a change that pays more than all else
+ * waits only for what else may feel rich up there. Rule A20.
+ */
+function ruleOutFirst(weighing: Weighing, checks: readonly Check[], worth: number): Step | undefined {
+  if (!noticedNow(weighing).trouble.has("top")) return undefined;
+  if (!mayBeRichForOtherReasons(weighing.story, weighing.chances)) return undefined;
+  const waiting = changeSteps(weighing, false)[0];
+  if (waiting === undefined || waiting.worth < Math.max(1, worth)) return undefined;
+  const looks = checks.filter(({ finds }) => FEEL_RICH.some((fault) => (finds[fault] ?? 0) >= LOOKS_FOR_IT));
+  return checkSteps(weighing, looks, 0).find((look) => look.worth >= WHILE_COMPLAINED);
 }
 
 /** What makes an engine ping besides the mixture. */
@@ -180,8 +204,12 @@ function lookFirst(
     return FAULTS.some((fault) => {
       const chance = (check.finds[fault] ?? 0) >= LOOKS_FOR_IT ? (chances[fault] ?? 0) : 0;
       if (chance >= FAULT_FIRST) return true;
-      if (opening === null || chance < SUSPECT_FIRST) return false;
+      if (opening === null || chance < (isTrial(top) ? SUSPECT_BEFORE_TRIAL : SUSPECT_FIRST)) return false;
       return reaches(fault, opening) && check.minutes <= Math.max(top.minutes, SHORT_LOOK);
     });
   });
 }
+
+/** A change that is undone in minutes and needs no part. */
+const isTrial = ({ kind, changes }: Step): boolean =>
+  kind === "change" && changes.every(({ part }) => part === "screw" || part === "clip");

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Belief } from "../belief/believe.ts";
+import type { FaultId } from "../belief/catalogue.ts";
 import { NO_SHIFT } from "../belief/state.ts";
 import { OPENINGS } from "../units/opening.ts";
 import { english } from "../words/en.ts";
@@ -35,10 +36,30 @@ describe("[A3] how far to open it", () => {
     const rich = stateOf(() => 0.15, 0.01);
     const lean = stateOf(() => -0.12, 0.01);
     const with_ = (weight: number) => believed([1 - weight, rich], [weight, lean]);
-    expect(leanChanceAtTop(with_(0.05), NO_SHIFT)).toBeCloseTo(0.05, 9);
+    expect(leanChanceAtTop(with_(0.05), NO_SHIFT, "seconds")).toBeCloseTo(0.05, 9);
     expect(topThrottle(with_(0.019), NO_SHIFT)).toBe("free");
     expect(topThrottle(with_(0.021), NO_SHIFT)).toBe("seconds only");
     expect(topThrottle(with_(0.11), NO_SHIFT)).toBe("stay below 3/4");
+  });
+
+  test("held for long, a poor supply or a low float counts with what it takes from the fuel; a few seconds hardly", () => {
+    const rich = stateOf(() => 0.03, 0.02);
+    const suspected = (fault: FaultId, chance: number): Belief =>
+      ({
+        parts: [
+          { ...partsOf([[1 - chance, rich]])[0], fault: null },
+          { ...partsOf([[chance, rich]])[0], fault },
+        ],
+      }) as unknown as Belief;
+    const supply = suspected("fuel-supply", 0.2);
+    // 20 % less fuel, give or take 12 %: leaner than 6 % with Phi((0.20 - 0.09) / 0.1217) = 0.8170 (normal tables [memory]).
+    expect(leanChanceAtTop(supply, NO_SHIFT, "held")).toBeCloseTo(0.2 * 0.817, 3);
+    expect(leanChanceAtTop(supply, NO_SHIFT, "seconds")).toBeLessThan(0.02);
+    expect(topThrottle(supply, NO_SHIFT)).toBe("seconds only");
+    expect(topThrottle(suspected("fuel-supply", 0.013), NO_SHIFT)).toBe("seconds only");
+    expect(topThrottle(suspected("fuel-supply", 0.012), NO_SHIFT)).toBe("free");
+    expect(topThrottle(suspected("float-level", 0.3), NO_SHIFT)).toBe("seconds only");
+    expect(topThrottle(suspected("blocked-pilot", 0.9), NO_SHIFT)).toBe("free");
   });
 
   test("a shift counts as the circuits answer", () => {

@@ -46,7 +46,10 @@ function compare(i: number) {
   const checked = checkedFaults(observations.filter((o): o is Checked => o.kind === "checked"));
   const hypotheses = belief.hypotheses.map(({ fault }) => ({
     fault,
-    weight: fault === null ? soundPrior : faultPriors[fault]! * exp(checked.logWeight(fault)),
+    weight:
+      fault === null
+        ? soundPrior
+        : soundPrior * exp(checked.logOdds(fault, faultPriors[fault]! / soundPrior)),
   }));
   const exact = sampleExactly(gaussian, belief.overall, belief.sites, hypotheses, DRAWS, i);
   const ours = OPENINGS.map((_, k) => ({

@@ -67,7 +67,7 @@ export function believe({ prior, faultPriors, observations }: BeliefInput): Beli
     throw new RangeError(`Fault priors must sum to less than 1; a sound engine gets ${soundPrior}`);
   const suspects = considered.map((fault) => ({
     fault,
-    logPrior: log(faultPriors[fault]!) + checked.logWeight(fault),
+    logPrior: log(soundPrior) + checked.logOdds(fault, faultPriors[fault]! / soundPrior),
   }));
   const weighed = weigh(prior, sites, [{ fault: null, logPrior: log(soundPrior) }, ...suspects], COMMON);
   const total = logSum(weighed.map(({ logWeight }) => logWeight));

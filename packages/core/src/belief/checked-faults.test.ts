@@ -8,17 +8,17 @@ const sealed = { finds: { "gearbox-side-seal": 0.9 }, check: "seal", falseAlarm:
 
 describe("mechanical checks", () => {
   test("[B8] a fault found speaks for what the check finds, by its own figures", () => {
-    const { logWeight, open } = checkedFaults([exampleCheck()]);
-    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.9 / 0.05), 12);
-    expect(logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.4 / 0.05), 12);
-    expect(logWeight("ignition")).toBe(0);
+    const { logOdds, open } = checkedFaults([exampleCheck()]);
+    expect(logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.9 / 0.05), 12);
+    expect(logOdds("gearbox-side-seal", 1)).toBeCloseTo(Math.log(0.4 / 0.05), 12);
+    expect(logOdds("ignition", 1)).toBe(0);
     expect(open).toEqual([]); // it could be either of the two
   });
 
   test("[B8] a fault found by name is that one, and open until mended", () => {
-    const { logWeight, open } = checkedFaults([exampleCheck({ fault: "air-leak" })]);
-    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.9 / 0.05), 12);
-    expect(logWeight("gearbox-side-seal")).toBe(0);
+    const { logOdds, open } = checkedFaults([exampleCheck({ fault: "air-leak" })]);
+    expect(logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.9 / 0.05), 12);
+    expect(logOdds("gearbox-side-seal", 1)).toBe(0);
     expect(open).toEqual(["air-leak"]);
   });
 
@@ -27,22 +27,22 @@ describe("mechanical checks", () => {
   });
 
   test("[B8] sound speaks against, as strongly as the check is sure to find it", () => {
-    const { logWeight } = checkedFaults([exampleCheck({ found: "sound" })]);
-    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.1 / 0.95), 12);
-    expect(logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.6 / 0.95), 12);
-    expect(logWeight("ignition")).toBe(0);
+    const { logOdds } = checkedFaults([exampleCheck({ found: "sound" })]);
+    expect(logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.1 / 0.95), 12);
+    expect(logOdds("gearbox-side-seal", 1)).toBeCloseTo(Math.log(0.6 / 0.95), 12);
+    expect(logOdds("ignition", 1)).toBe(0);
   });
 
   test("[B8] no check is certain: chances stay between 0.001 and 0.999", () => {
     const sure = { finds: { ignition: 1 }, falseAlarm: 0, check: "sure" } as const;
-    expect(checkedFaults([exampleCheck(sure)]).logWeight("ignition")).toBeCloseTo(Math.log(999), 9);
+    expect(checkedFaults([exampleCheck(sure)]).logOdds("ignition", 1)).toBeCloseTo(Math.log(999), 9);
     const sound = checkedFaults([exampleCheck({ ...sure, found: "sound" })]);
-    expect(sound.logWeight("ignition")).toBeCloseTo(-Math.log(999), 9);
+    expect(sound.logOdds("ignition", 1)).toBeCloseTo(-Math.log(999), 9);
   });
 
   test("[B8] a check that finds a fault more rarely than it cries wolf says nothing of it", () => {
     const poor = exampleCheck({ finds: { reed: 0.01 }, check: "poor" });
-    expect(checkedFaults([poor]).logWeight("reed")).toBe(0);
+    expect(checkedFaults([poor]).logOdds("reed", 1)).toBe(0);
   });
 
   test("[B8] the latest of each check counts alone; other checks add", () => {
@@ -52,9 +52,9 @@ describe("mechanical checks", () => {
       [first, second],
       [second, first],
     ])
-      expect(checkedFaults(order).logWeight("air-leak")).toBeCloseTo(Math.log(0.1 / 0.95), 12);
+      expect(checkedFaults(order).logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.1 / 0.95), 12);
     const both = checkedFaults([first, exampleCheck({ at: 2, check: "spray", finds: { "air-leak": 0.5 } })]);
-    expect(both.logWeight("air-leak")).toBeCloseTo(Math.log(0.9 / 0.05) + Math.log(0.5 / 0.05), 12);
+    expect(both.logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.9 / 0.05) + Math.log(0.5 / 0.05), 12);
   });
 
   test("[B8] a good check that comes out sound closes an open fault, a poor one does not", () => {
@@ -69,25 +69,25 @@ describe("mechanical checks", () => {
   test("[B8] mending closes a fault, takes its evidence away and leaves 15 % of its prior", () => {
     const found = exampleCheck({ at: 1, fault: "air-leak" });
     const mended = exampleCheck({ at: 2, fault: "air-leak", found: "mended", record: "c2" });
-    const { logWeight, open } = checkedFaults([found, mended]);
+    const { logOdds, open } = checkedFaults([found, mended]);
     expect(open).toEqual([]);
-    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.15), 12);
-    expect(logWeight("gearbox-side-seal")).toBe(0);
+    expect(logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.08), 12);
+    expect(logOdds("gearbox-side-seal", 1)).toBe(0);
   });
 
   test("[B8] mending by a check of one fault needs no name; by a check of several it does", () => {
     const one = checkedFaults([exampleCheck({ ...sealed, found: "mended" })]);
-    expect(one.logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.15), 12);
+    expect(one.logOdds("gearbox-side-seal", 1)).toBeCloseTo(Math.log(0.08), 12);
     const several = checkedFaults([exampleCheck({ found: "mended" })]);
-    expect(several.logWeight("air-leak")).toBe(0);
+    expect(several.logOdds("air-leak", 1)).toBe(0);
   });
 
   test("[B8] a fault found again after mending is open again, and its evidence counts anew", () => {
     const mended = exampleCheck({ at: 1, fault: "air-leak", found: "mended" });
     const again = exampleCheck({ at: 2, fault: "air-leak" });
-    const { logWeight, open } = checkedFaults([again, mended]);
+    const { logOdds, open } = checkedFaults([again, mended]);
     expect(open).toEqual(["air-leak"]);
-    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.15) + Math.log(0.9 / 0.05), 12);
+    expect(logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.08) + Math.log(0.9 / 0.05), 12);
   });
 
   test("[B8] a fault mended later explains what another check found before, so nobody else is blamed for it", () => {
@@ -97,13 +97,13 @@ describe("mechanical checks", () => {
       finds: { "air-leak": 0.7, "gearbox-side-seal": 0.3 },
     });
     const mended = exampleCheck({ at: 2, fault: "air-leak", found: "mended" });
-    const blamed = checkedFaults([spray]).logWeight("gearbox-side-seal");
+    const blamed = checkedFaults([spray]).logOdds("gearbox-side-seal", 1);
     const explained = checkedFaults([spray, mended]);
     expect(blamed).toBeCloseTo(Math.log(0.3 / 0.05), 12);
-    expect(explained.logWeight("gearbox-side-seal")).toBe(0);
-    expect(explained.logWeight("air-leak")).toBeCloseTo(Math.log(0.15), 12);
+    expect(explained.logOdds("gearbox-side-seal", 1)).toBe(0);
+    expect(explained.logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.08), 12);
     const after = checkedFaults([{ ...spray, at: 3 }, mended]);
-    expect(after.logWeight("gearbox-side-seal")).toBeCloseTo(Math.log(0.3 / 0.05), 12);
+    expect(after.logOdds("gearbox-side-seal", 1)).toBeCloseTo(Math.log(0.3 / 0.05), 12);
   });
 
   test("[B8] a fault mended in the record of a check was there when the check was made", () => {
@@ -113,15 +113,15 @@ describe("mechanical checks", () => {
       finds: { "air-leak": 0.7, "gearbox-side-seal": 0.3 },
     });
     const mended = exampleCheck({ at: 2, fault: "air-leak", found: "mended" });
-    const { logWeight } = checkedFaults([mended, spray]);
-    expect(logWeight("air-leak")).toBeCloseTo(Math.log(0.15), 12);
-    expect(logWeight("gearbox-side-seal")).toBe(0);
+    const { logOdds } = checkedFaults([mended, spray]);
+    expect(logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.08), 12);
+    expect(logOdds("gearbox-side-seal", 1)).toBe(0);
   });
 
   test("[B8] only what was found is open: a name beside 'sound' opens nothing and narrows nothing", () => {
     const sound = checkedFaults([exampleCheck({ found: "sound", fault: "gearbox-side-seal" })]);
     expect(sound.open).toEqual([]);
-    expect(sound.logWeight("air-leak")).toBeCloseTo(Math.log(0.1 / 0.95), 12);
+    expect(sound.logOdds("air-leak", 1)).toBeCloseTo(Math.log(0.1 / 0.95), 12);
   });
 
   test("[B8] a check that finds a fault every second time is good enough to close it", () => {
@@ -171,7 +171,7 @@ describe("mechanical checks", () => {
         const forth = checkedFaults(checks);
         const back = checkedFaults([...checks].reverse());
         expect(back.open).toEqual(forth.open);
-        for (const one of faults) expect(back.logWeight(one)).toBe(forth.logWeight(one));
+        for (const one of faults) expect(back.logOdds(one, 1)).toBe(forth.logOdds(one, 1));
         expect(back.presentAt(1)).toEqual(forth.presentAt(1));
       }),
       { seed: 20261125, numRuns: 300 },

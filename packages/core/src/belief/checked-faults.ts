@@ -2,15 +2,15 @@ import { log } from "../numerics/elementary.ts";
 import { FAULTS, type FaultId } from "./catalogue.ts";
 import type { Checked } from "./observation.ts";
 
-/** A fault that was mended has this much of its prior left: repairs fail too. Estimate. */
-const LEFT_AFTER_MENDING = 0.15;
+/** Against a sound engine a fault that was found and mended stands at these odds, however rare it was: repairs fail. Estimate. */
+const ODDS_AFTER_MENDING = 0.08;
 
 /** A check that finds a fault at least this often closes it again when it comes out sound. */
 const CLEARS = 0.5;
 
 export interface CheckedFaults {
-  /** What the checks add to the log odds of each hypothesis, against a sound engine. */
-  readonly logWeight: (fault: FaultId) => number;
+  /** The log odds of a fault against a sound engine from its odds before any check, with what checks and mends say. */
+  readonly logOdds: (fault: FaultId, before: number) => number;
   /** Faults known to have been there at a time, because they were mended later. */
   readonly presentAt: (at: number) => readonly FaultId[];
   /** Faults found and not mended yet. */
@@ -48,7 +48,7 @@ export function checkedFaults(checks: readonly Checked[]): CheckedFaults {
     FAULTS.filter((fault) => (mendedAt.get(fault) ?? -Infinity) > at);
   const weights = new Map<FaultId, number>();
   for (const fault of FAULTS) {
-    let weight = mendedAt.has(fault) ? log(LEFT_AFTER_MENDING) : 0;
+    let weight = 0;
     for (const check of latest.values()) {
       // A fault mended in the very record of the check was there when it was made.
       const present = FAULTS.filter((one) => (mendedAt.get(one) ?? -Infinity) >= check.at);
@@ -57,7 +57,7 @@ export function checkedFaults(checks: readonly Checked[]): CheckedFaults {
     weights.set(fault, weight);
   }
   return {
-    logWeight: (fault) => weights.get(fault) ?? 0,
+    logOdds: (fault, before) => log(mendedAt.has(fault) ? ODDS_AFTER_MENDING : before) + weights.get(fault)!,
     presentAt,
     open: FAULTS.filter((fault) => open.has(fault)),
   };

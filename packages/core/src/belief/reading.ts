@@ -3,6 +3,7 @@ import { normalCumulative } from "../numerics/normal.ts";
 import type { Shift } from "../units/circuit.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { Belief } from "./believe.ts";
+import type { FaultId } from "./catalogue.ts";
 import { direction, STATE_SIZE, stretchAt } from "./state.ts";
 
 /** What is believed of the mixture at one opening under a situation. Errors are ln ratios: +0.05 is 5 % rich. */
@@ -19,13 +20,31 @@ export function mixtureAt(belief: Belief, shift: Shift, opening: Opening): Mixtu
   return { opening, mean: dot(along, belief.overall.mean), sd: Math.sqrt(Math.max(0, variance)) };
 }
 
-/** Chance that the mixture error at an opening is below a limit, over all parts of the belief. */
-export function chanceBelow(belief: Belief, shift: Shift, opening: Opening, limit: number): number {
+/** What a fault takes from the mixture besides the jets: ln ratio, with its spread. */
+export interface Leaned {
+  readonly by: number;
+  readonly sd: number;
+}
+
+/**
+ * Chance that the mixture error at an opening is below a limit, over all parts of the belief.
+ * @param leaned what faults take from the mixture there; left out: nothing, the jets alone
+ */
+export function chanceBelow(
+  belief: Belief,
+  shift: Shift,
+  opening: Opening,
+  limit: number,
+  leaned: Partial<Readonly<Record<FaultId, Leaned>>> = {},
+): number {
   const along = direction(stretchAt(opening), shift);
   let chance = 0;
-  for (const { probability, gaussian } of belief.parts) {
-    const variance = quadraticForm(gaussian.covariance, STATE_SIZE, along);
-    chance += probability * normalCumulative((limit - dot(along, gaussian.mean)) / Math.sqrt(variance));
+  for (const { fault, probability, gaussian } of belief.parts) {
+    const { by, sd } = (fault === null ? undefined : leaned[fault]) ?? NOTHING;
+    const variance = quadraticForm(gaussian.covariance, STATE_SIZE, along) + sd * sd;
+    chance += probability * normalCumulative((limit + by - dot(along, gaussian.mean)) / Math.sqrt(variance));
   }
   return chance;
 }
+
+const NOTHING: Leaned = { by: 0, sd: 0 };

@@ -17,14 +17,29 @@ export function clearEdge(opening: number): number {
 /** Width of that edge: a normal step, so that "within one step of right" stays about right. */
 export const edgeWidth = (opening: number): number => 0.45 * clearEdge(opening);
 
+/** The share of a sign of health that each fault leaves, where it is another one than the catalogue's. */
+export type Spared = ReadonlyMap<FaultId, number>;
+const AS_USUAL: Spared = new Map();
+
+/** The share of a sign of health that a fault leaves by the catalogue, 0 to 1; null where it does not touch it. */
+export function shareLeft({ chance, faults }: Sign, fault: FaultId): number | null {
+  const withFault = faults[fault];
+  if (withFault === undefined) return null;
+  return chance.right > 0 ? Math.min(1, withFault / chance.right) : 1;
+}
+
 /** Chances of noticing a sign at each mixture plateau, given the faults present. Rule B5. */
-export function chanceWithFaults(sign: Sign, present: readonly FaultId[]): Plateaus {
+export function chanceWithFaults(
+  sign: Sign,
+  present: readonly FaultId[],
+  spared: Spared = AS_USUAL,
+): Plateaus {
   let { rich, right, lean } = sign.chance;
   for (const fault of present) {
     const withFault = sign.faults[fault];
     if (withFault === undefined) continue;
     if (sign.healthy) {
-      const left = sign.chance.right > 0 ? Math.min(1, withFault / sign.chance.right) : 1;
+      const left = spared.get(fault) ?? shareLeft(sign, fault)!;
       rich *= left;
       right *= left;
       lean *= left;
@@ -68,19 +83,21 @@ export interface SignLikelihood {
  * Likelihood of a sign seen, or looked for and not seen.
  * @param opening mean opening it speaks of
  * @param present faults known to have been there at the time (found and mended later)
+ * @param spared what each fault leaves of a sign of health, in the light of what it left before (rule B21)
  */
 export function signLikelihood(
   sign: Sign,
   seen: boolean,
   opening: number,
   present: readonly FaultId[] = [],
+  spared: Spared = AS_USUAL,
 ): SignLikelihood {
   const altering = FAULTS.filter((fault) => sign.faults[fault] !== undefined && !present.includes(fault));
   const told = present.some((fault) => sign.faults[fault] === undefined && reaches(fault, opening))
     ? HIDDEN
     : 1;
   const chances = (faults: readonly FaultId[]): Plateaus =>
-    towardsNothing(seenOrNot(chanceWithFaults(sign, faults), seen), told);
+    towardsNothing(seenOrNot(chanceWithFaults(sign, faults, spared), seen), told);
   const sound = chances(present);
   const withFault = altering.map((fault) => [fault, chances([...present, fault])] as const);
   let least = Infinity;

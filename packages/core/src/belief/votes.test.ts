@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import { exampleSeen, exampleSign } from "./example-sign.ts";
+import { factorValue } from "./factor.ts";
 import { stretchAt, stretchOf } from "./state.ts";
 import { votes } from "./votes.ts";
 
@@ -86,5 +87,54 @@ describe("votes", () => {
     });
     expect(asked).toEqual([7]);
     expect(vote!.likelihood.faults.size).toBe(0);
+  });
+
+  describe("[B21] what one fault leaves well", () => {
+    const healthy = (group: string, chance = 0.2) =>
+      exampleSign({
+        id: group,
+        group,
+        healthy: true,
+        chance: { rich: 0.8, right: 0.8, lean: 0.8 },
+        faults: { ignition: chance },
+      });
+    /** How many times less likely the sign is with the fault than without, vote by vote in the order given. */
+    const against = (...seen: Parameters<typeof votes>[0]) =>
+      votes(seen, nobody).map(
+        ({ likelihood }) =>
+          factorValue(likelihood.faults.get("ignition")!, 0) / factorValue(likelihood.sound, 0),
+      );
+
+    test("says less against it each time, by the rule of succession", () => {
+      const [first, second, third] = against(
+        exampleSeen(healthy("a"), { at: 1 }),
+        exampleSeen(healthy("b"), { at: 2 }),
+        exampleSeen(healthy("c"), { at: 3, situation: "s2" }),
+      );
+      expect(first).toBeCloseTo(0.25, 9);
+      expect(second).toBeCloseTo((3 * 0.25 + 0.75) / 3.75, 9);
+      expect(third).toBeCloseTo((3 * 0.25 + 1.5) / 4.5, 9);
+    });
+
+    test("in the order of time, whatever the order told", () => {
+      const early = exampleSeen(healthy("a"), { at: 1 });
+      const late = exampleSeen(healthy("b"), { at: 2 });
+      const told = against(early, late);
+      expect(against(late, early)).toEqual([...told].reverse());
+    });
+
+    test("a sign of health that was missed is no such news, and one the fault does not touch is none", () => {
+      const after = (first: Parameters<typeof votes>[0][number]) =>
+        against(first, exampleSeen(healthy("b"), { at: 2 }))[1];
+      expect(after(exampleSeen(healthy("a"), { at: 1, seen: false }))).toBeCloseTo(0.25, 9);
+      expect(after(exampleSeen(healthy("a", 0.8), { at: 1 }))).toBeCloseTo(0.25, 9);
+    });
+
+    test("signs of trouble speak as before", () => {
+      const trouble = exampleSign({ group: "t", faults: { ignition: 0.7 } });
+      const alone = votes([exampleSeen(trouble, { at: 2 })], nobody)[0]!.likelihood;
+      const [, beside] = votes([exampleSeen(healthy("a")), exampleSeen(trouble, { at: 2 })], nobody);
+      expect(beside!.likelihood).toEqual(alone);
+    });
   });
 });

@@ -1,8 +1,9 @@
 import { compareNumbers } from "../numerics/compare-numbers.ts";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
-import type { FaultId } from "./catalogue.ts";
+import { FAULTS, type FaultId } from "./catalogue.ts";
+import { factorValue } from "./factor.ts";
 import type { SignSeen } from "./observation.ts";
-import { type SignLikelihood, signLikelihood } from "./sign-likelihood.ts";
+import { type SignLikelihood, shareLeft, signLikelihood } from "./sign-likelihood.ts";
 import { direction, stretchCentre } from "./state.ts";
 
 /** A sign that speaks for its whole group in one situation at one opening. */
@@ -38,7 +39,40 @@ export function votes(
     const rival = chosen.get(key);
     if (rival === undefined || speaksBefore(vote, rival)) chosen.set(key, vote);
   }
-  return [...chosen.values()];
+  return oneBike([...chosen.values()], presentAt);
+}
+
+/** As many observations as the catalogue's figure counts for. Estimate: no fault is slight everywhere. */
+const CATALOGUE = 3;
+
+/**
+ * A fault that left one thing well is likely a slight one, and leaves the next well too: what signs of health say
+ * against a fault is worked out in the order of time, each in the light of those before. Rule B21.
+ */
+function oneBike(chosen: readonly Vote[], presentAt: (at: number) => readonly FaultId[]): readonly Vote[] {
+  const inTime = [...chosen].sort((a, b) => Number(speaksBefore(a, b)) - Number(speaksBefore(b, a)));
+  const leftWell = new Map<FaultId, number>();
+  const likelihoods = new Map<Vote, SignLikelihood>();
+  for (const vote of inTime) {
+    const { sign, seen, stretch, at } = vote.observation;
+    if (!sign.healthy) continue;
+    const spared = new Map<FaultId, number>();
+    for (const fault of FAULTS) {
+      const usual = shareLeft(sign, fault);
+      if (usual === null) continue;
+      const well = leftWell.get(fault) ?? 0;
+      spared.set(fault, (CATALOGUE * usual + well) / (CATALOGUE + well));
+      if (seen) leftWell.set(fault, well + toldAgainst(vote.likelihood, fault));
+    }
+    likelihoods.set(vote, signLikelihood(sign, seen, stretchCentre(stretch), presentAt(at), spared));
+  }
+  return chosen.map((vote) => ({ ...vote, likelihood: likelihoods.get(vote) ?? vote.likelihood }));
+}
+
+/** How much a sign of health takes from the odds of a fault where the mixture is right, 0 to 1, caps included. */
+function toldAgainst({ sound, faults }: SignLikelihood, fault: FaultId): number {
+  const withFault = faults.get(fault);
+  return withFault === undefined ? 0 : Math.max(0, 1 - factorValue(withFault, 0) / factorValue(sound, 0));
 }
 
 function speaksBefore(a: Vote, b: Vote): boolean {

@@ -6,30 +6,22 @@ export interface Timed extends Outcome {
   readonly milliseconds: number;
 }
 
-/** Runs bikes on several threads; the result is in the order of the seeds, whatever the threads did. */
+/** Runs the bikes on several threads and hands over each as it is done, in whatever order the threads are. */
 export async function runAll(
   script: string,
-  work: Work,
+  { tasks, kind }: Work,
   threads: number,
-  tell: (done: number) => void,
-): Promise<readonly Timed[]> {
-  const place = new Map(work.seeds.map((seed, i) => [seed, i]));
-  const all: (readonly Timed[])[] = new Array(work.seeds.length);
-  let done = 0;
+  take: (outcomes: readonly Timed[]) => void,
+): Promise<void> {
   await Promise.all(
     Array.from({ length: threads }, (_, thread) => {
-      const seeds = work.seeds.filter((_seed, i) => i % threads === thread);
+      const own = tasks.filter((_task, i) => i % threads === thread);
       return new Promise<void>((resolve, reject) => {
-        const worker = new Worker(script, { workerData: { ...work, seeds } satisfies Work });
-        worker.on("message", (outcomes: readonly Timed[]) => {
-          all[place.get(outcomes[0]!.seed)!] = outcomes;
-          done++;
-          tell(done);
-        });
+        const worker = new Worker(script, { workerData: { tasks: own, kind } satisfies Work });
+        worker.on("message", take);
         worker.on("error", reject);
         worker.on("exit", () => resolve());
       });
     }),
   );
-  return all.flat();
 }

@@ -34,7 +34,7 @@ export function writeReport(
   const summaries = policies.map((policy) => summarise(policy, own(policy)));
   const tool = policies.filter((name) => name.startsWith("ours"));
   const parts = [
-    `${Math.max(...summaries.map(({ bikes }) => bikes))} bikes (seeds report-0 on), ${seconds.toFixed(0)} s; the tool itself on the first ${own(policies[0]!).length} of them. All on the same seeds; the tool costs some hundred times the minutes of the others to run. In brackets 95 % intervals: Wilson for shares of bikes, whole bikes drawn again for shares of rides, order statistics for quantiles.`,
+    `${Math.max(...summaries.map(({ bikes }) => bikes))} bikes (seeds report-0 on), ${seconds.toFixed(0)} s of one core; the tool itself on the first ${own(policies[0]!).length} of them. All on the same seeds; the tool costs some hundred times the minutes of the others to run. In brackets 95 % intervals: Wilson for shares of bikes, whole bikes drawn again for shares of rides, order statistics for quantiles.`,
     "### Rides and minutes to clean",
     ridesTable(summaries),
     "![Share of bikes clean after so many rides](proving/rides.svg)",

@@ -13,7 +13,8 @@ export const openingTheThrottle = signs([
       "choke-not-seating": 0.15,
       "float-level": 0.15,
       reed: 0.15,
-      ignition: 0.15,
+      // A weak spark follows the squeeze, and the squeeze is small here: our figure.
+      ignition: 0.5,
       "accelerator-pump": 0.15,
     },
     healthy: true,

@@ -14,7 +14,8 @@ export const partThrottle = signs([
       "air-leak": 0.3,
       "choke-not-seating": 0.15,
       "worn-needle-and-jet": 0.15,
-      ignition: 0.15,
+      // A weak spark follows the squeeze: half open it may run well yet. Our figure.
+      ignition: 0.4,
       "air-filter": 0.3,
       "fuel-supply": 0.3,
       reed: 0.3,

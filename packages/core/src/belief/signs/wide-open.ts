@@ -7,8 +7,9 @@ export const wideOpen = signs([
     id: "pulls-clean-to-peak",
     speaksOf: full,
     chance: { rich: 0.2, right: 0.85, lean: 0.25 },
+    // One pull lasts some seconds, and a full bowl feeds it whatever comes in: a poor supply shows later, our figure.
     faults: {
-      "fuel-supply": 0.1,
+      "fuel-supply": 0.25,
       "exhaust-blocked": 0.1,
       "power-valve": 0.1,
       ignition: 0.1,
@@ -68,7 +69,8 @@ export const wideOpen = signs([
     id: "over-revs-thin-and-sharp",
     speaksOf: flatOut,
     chance: { rich: 0.05, right: 0.25, lean: 0.45 },
-    faults: { "air-leak": 0.3 },
+    // A starved top is a lean one and sounds like it: our figure, and in the next row.
+    faults: { "air-leak": 0.3, "fuel-supply": 0.35 },
     reliability: "C",
     group: "full-throttle-note",
     source: table("S58", "memory; seen: a two-stroke seminar, scribd.com 104177378"),
@@ -77,7 +79,7 @@ export const wideOpen = signs([
     id: "tearing-note-at-full-throttle",
     speaksOf: full,
     chance: { rich: 0.02, right: 0.03, lean: 0.4 },
-    faults: { ignition: 0.6, "fuel-or-oil-wrong": 0.6 },
+    faults: { ignition: 0.6, "fuel-or-oil-wrong": 0.6, "fuel-supply": 0.3 },
     reliability: "B",
     group: "knock",
     stop: true,
