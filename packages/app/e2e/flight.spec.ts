@@ -65,7 +65,9 @@ async function followToChange(page: Page): Promise<readonly string[]> {
     } else if (/\/test\//.test(page.url())) {
       done.push("test");
       await expect(page.getByRole("heading", { name: "What happened?" })).toBeVisible();
-      const rich = page.getByRole("button", { name: /dives|loads up|thickens|smokes|far out|clears up|worse/i });
+      const rich = page.getByRole("button", {
+        name: /dives|loads up|thickens|smokes|far out|clears up|worse/i,
+      });
       await rich.first().click();
     } else if (page.url().endsWith("/fitted")) {
       done.push("read-parts");
