@@ -14,12 +14,11 @@ import { checkById } from "./checks.ts";
 import { evidenceFrom } from "./evidence.ts";
 import { faultPriorsFor, nextStep } from "./next-step.ts";
 import { priorFor } from "./prior-for.ts";
-import { STARVES } from "./starved-top.ts";
+import { type HowLong, STARVES } from "./starved-top.ts";
 import { anyStory } from "./test-any-story.ts";
 import { ride, saw, story } from "./test-stories.ts";
 import { stepsOf } from "./test-weighing.ts";
 import { testById } from "./tests-on-engine.ts";
-import type { HowLong } from "./top-throttle.ts";
 
 // Rules that hold for every story, tried on many. Each story is worked out once and judged by every rule.
 

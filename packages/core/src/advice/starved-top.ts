@@ -1,6 +1,8 @@
 import type { FaultId } from "../belief/catalogue.ts";
 import type { Leaned } from "../belief/reading.ts";
-import type { HowLong } from "./top-throttle.ts";
+
+/** For how long the throttle is held at 3/4 or more. */
+export type HowLong = "seconds" | "held";
 
 /** Small holes that let air past: much at idle, little against the air of full throttle. Estimate. */
 const LEAK: Leaned = { by: 0.02, sd: 0.02 };

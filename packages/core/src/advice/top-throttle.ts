@@ -3,13 +3,10 @@ import { chanceBelow } from "../belief/reading.ts";
 import type { Shift } from "../units/circuit.ts";
 import type { CoreWords } from "../words/core-words.ts";
 import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, LEAN_LIMIT, STARVED_CHANCE, TOP } from "./loss.ts";
-import { STARVES } from "./starved-top.ts";
+import { type HowLong, STARVES } from "./starved-top.ts";
 
 /** How 3/4 to full throttle may be used with a setup, from the chance that it is leaner than the limit there. Rule A3. */
 export type TopThrottle = "free" | "seconds only" | "stay below 3/4";
-
-/** For how long the throttle is held there. */
-export type HowLong = "seconds" | "held";
 
 /** Every step of one piece of advice asks it of the same setup: worked out once. */
 const worked = new WeakMap<Belief, WeakMap<Shift, Record<HowLong, number>>>();
