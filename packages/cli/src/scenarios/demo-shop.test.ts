@@ -230,7 +230,7 @@ describe("Old Iron 350 and Juniper 250: nobody knows what is fitted", () => {
     expect(step).toMatchObject({ kind: "check", id: "air-filter" });
     const change = others.find(({ kind }) => kind === "change")!;
     expect(change.changes.map(({ part }) => part)).toEqual(["screw"]);
-    expect(change.expect).toMatch(/leaner/);
+    expect(change.expect).toMatch(/^Leaner/);
     expect(adviceAfter("ju-13").step).toMatchObject({ kind: "ride", id: "ride" });
   });
 });
