@@ -10,6 +10,7 @@ import { TextField } from "../ui/text-field.tsx";
 import { say } from "../ui/toast.tsx";
 import { useWords } from "../words/use-words.ts";
 import { HomeBar } from "./home-bar.tsx";
+import { InsecureNotice } from "./insecure/insecure-notice.tsx";
 
 /** What is chosen once on this device, and the way to copies and cautions. */
 export function Settings() {
@@ -17,6 +18,7 @@ export function Settings() {
   const [chosen, set] = usePreferences();
   return (
     <Screen title={words.title} back={{ to: "/", words: words.bikes }} bar={<HomeBar here="more" />}>
+      <InsecureNotice />
       <ul class="rows">
         <li>
           <Link class="row" href="/shop">

@@ -1,13 +1,13 @@
 // The page that makes a phone trust the shop. Sources of the steps: Apple Support 102390 ("Trust manually installed
 // certificate profiles", read in a stored copy) and, for Android, its own names of the settings (common practice,
-// no source). German and Spanish await a native reader.
+// no source). German and Spanish are not yet checked by native speakers.
 
 const en = {
   title: "Make this phone trust the shop",
   lead: "Jetwright runs on a computer of this shop. Once this phone trusts the shop's certificate, it opens the app without a warning, listens to engines, and opens the app where there is no network.",
-  compareTitle: "First compare",
+  compareTitle: "Compare the fingerprint",
   compare:
-    "This page came unprotected: anyone on this network could have changed it. Before you trust the certificate, compare its SHA-256 fingerprint, which the phone shows among its details, with the one in the server's terminal. This page believes it to be:",
+    "This page came unprotected: anyone on this network could have changed it. Before you open the shop, compare the certificate's SHA-256 fingerprint, which the phone shows among its details, with the one in the server's terminal; where they differ, remove it at once. This page believes it to be:",
   download: "Load the certificate",
   androidTitle: "Android",
   android: [
@@ -28,7 +28,7 @@ const en = {
   openHint: "If a warning comes, this phone does not trust the certificate yet.",
   withoutTitle: "Without it",
   without:
-    "Behind the browser's warning the app works: bikes, records, sharing, and in most browsers the microphone too. It does not open where there is no network, the warning comes again, and whoever goes on past warnings cannot tell this shop from a stranger on its network. A shop with a public name for its server needs none of this.",
+    "Behind the browser's warning the app works: bikes, records, sharing, and in some browsers the microphone too. It does not open where there is no network, the warning comes again, and whoever goes on past warnings cannot tell this shop from a stranger on its network. A shop with a public name for its server needs none of this.",
   meansTitle: "What trusting means",
   means:
     "The certificate says of itself that it may speak for private networks and names ending in .local alone, never for a site on the internet. Its key stays on the shop's computer: who has that computer can pass for it. To take the trust back, remove the certificate where you installed it.",
@@ -41,9 +41,9 @@ export type TrustWords = typeof en;
 const de: TrustWords = {
   title: "Dieses Telefon der Werkstatt vertrauen lassen",
   lead: "Jetwright läuft auf einem Rechner dieser Werkstatt. Sobald dieses Telefon ihrem Zertifikat vertraut, öffnet es die App ohne Warnung, hört Motoren zu und öffnet die App auch ohne Netz.",
-  compareTitle: "Zuerst vergleichen",
+  compareTitle: "Den Fingerabdruck vergleichen",
   compare:
-    "Diese Seite kam ungeschützt: Jeder in diesem Netz könnte sie verändert haben. Bevor du dem Zertifikat vertraust, vergleiche seinen SHA-256-Fingerabdruck, den das Telefon bei den Einzelheiten zeigt, mit dem im Terminal des Servers. Diese Seite hält ihn für:",
+    "Diese Seite kam ungeschützt: Jeder in diesem Netz könnte sie verändert haben. Bevor du die Werkstatt öffnest, vergleiche den SHA-256-Fingerabdruck des Zertifikats, den das Telefon bei den Einzelheiten zeigt, mit dem im Terminal des Servers; sind sie verschieden, entferne es sofort. Diese Seite hält ihn für:",
   download: "Zertifikat laden",
   androidTitle: "Android",
   android: [
@@ -64,7 +64,7 @@ const de: TrustWords = {
   openHint: "Kommt eine Warnung, vertraut dieses Telefon dem Zertifikat noch nicht.",
   withoutTitle: "Ohne das",
   without:
-    "Hinter der Warnung des Browsers geht die App: Motorräder, Einträge, Teilen, und in den meisten Browsern auch das Mikrofon. Sie öffnet nicht ohne Netz, die Warnung kommt wieder, und wer an Warnungen vorbeigeht, kann diese Werkstatt nicht von einem Fremden in ihrem Netz unterscheiden. Eine Werkstatt mit einem öffentlichen Namen für ihren Server braucht all das nicht.",
+    "Hinter der Warnung des Browsers geht die App: Motorräder, Einträge, Teilen, und in manchen Browsern auch das Mikrofon. Sie öffnet nicht ohne Netz, die Warnung kommt wieder, und wer an Warnungen vorbeigeht, kann diese Werkstatt nicht von einem Fremden in ihrem Netz unterscheiden. Eine Werkstatt mit einem öffentlichen Namen für ihren Server braucht all das nicht.",
   meansTitle: "Was Vertrauen bedeutet",
   means:
     "Das Zertifikat sagt von sich, dass es nur für private Netze und Namen auf .local sprechen darf, nie für eine Seite im Internet. Sein Schlüssel bleibt auf dem Rechner der Werkstatt: Wer den Rechner hat, kann sich für sie ausgeben. Um das Vertrauen zurückzunehmen, entferne das Zertifikat dort, wo du es installiert hast.",
@@ -75,9 +75,9 @@ const de: TrustWords = {
 const es: TrustWords = {
   title: "Hacer que este teléfono confíe en el taller",
   lead: "Jetwright funciona en un ordenador de este taller. Cuando este teléfono confíe en el certificado del taller, abrirá la aplicación sin aviso, escuchará motores y abrirá la aplicación también sin red.",
-  compareTitle: "Primero compara",
+  compareTitle: "Compara la huella",
   compare:
-    "Esta página llegó sin protección: cualquiera en esta red pudo cambiarla. Antes de confiar en el certificado, compara su huella SHA-256, que el teléfono muestra entre sus detalles, con la del terminal del servidor. Esta página cree que es:",
+    "Esta página llegó sin protección: cualquiera en esta red pudo cambiarla. Antes de abrir el taller, compara la huella SHA-256 del certificado, que el teléfono muestra entre sus detalles, con la del terminal del servidor; si no son iguales, quítalo enseguida. Esta página cree que es:",
   download: "Cargar el certificado",
   androidTitle: "Android",
   android: [
@@ -98,7 +98,7 @@ const es: TrustWords = {
   openHint: "Si sale un aviso, este teléfono aún no confía en el certificado.",
   withoutTitle: "Sin ello",
   without:
-    "Tras el aviso del navegador la aplicación funciona: motos, anotaciones, compartir y, en la mayoría de navegadores, también el micrófono. No abre donde no hay red, el aviso vuelve, y quien pasa por alto los avisos no puede distinguir este taller de un extraño en su red. Un taller con un nombre público para su servidor no necesita nada de esto.",
+    "Tras el aviso del navegador la aplicación funciona: motos, anotaciones, compartir y, en algunos navegadores, también el micrófono. No abre donde no hay red, el aviso vuelve, y quien pasa por alto los avisos no puede distinguir este taller de un extraño en su red. Un taller con un nombre público para su servidor no necesita nada de esto.",
   meansTitle: "Qué significa confiar",
   means:
     "El certificado dice de sí mismo que solo puede hablar por redes privadas y nombres que acaban en .local, nunca por un sitio de internet. Su clave se queda en el ordenador del taller: quien tenga ese ordenador puede hacerse pasar por él. Para retirar la confianza, quita el certificado donde lo instalaste.",

@@ -6,6 +6,7 @@ import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
 import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
+import { InsecureNotice } from "../insecure/insecure-notice.tsx";
 import "../../styles/cards.css";
 import "../../styles/listen.css";
 import { bikeAddress } from "../bike/bike-bar.tsx";
@@ -144,6 +145,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
         <p>{words.made}</p>
       </div>
       <section class="stack">
+        <InsecureNotice />
         <p>{words.guide}</p>
         {microphone === null ? (
           <button type="button" class="button main" disabled={busy} onClick={() => void start()}>
