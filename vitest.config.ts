@@ -25,6 +25,9 @@ export default defineConfig({
           exclude: ["**/*.slow.test.ts", "**/node_modules/**"],
           // Nothing here keeps state in a module, so files may share one: half the time.
           isolate: false,
+          // Guards against hanging only: a busy machine is no fault.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {
