@@ -26,6 +26,8 @@ export interface Services {
   readonly metricsToken: string | null;
   /** A proxy of ours stands in front: its word on the address and on https counts. */
   readonly behindProxy: boolean;
+  /** Where other machines open the app, such as https://192.168.1.7:4443/; null where that is not known here. */
+  readonly openAt?: () => string | null;
   /** Short text that keeps the cookies of servers on one machine apart. */
   readonly serverId: string;
   /** False once the process is asked to stop. */

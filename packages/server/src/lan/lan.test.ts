@@ -132,6 +132,23 @@ test("a changed address is in the certificate from then on, and who trusted the 
   expect(page.body.toString()).toContain("https://10.1.2.3:");
 });
 
+test("a device that is brought in is told where the server is on the network", async () => {
+  const { server } = await start(join(top, "invited"));
+  const send = async (path: string, body: object, token = "") => {
+    const answer = await fetch(`http://localhost:${server.port}/api/v1/${path}`, {
+      method: "POST",
+      headers: { authorization: `Bearer ${token}` },
+      body: JSON.stringify(body),
+    });
+    expect(answer.status).toBe(200);
+    return (await answer.json()) as { token: string; openAt: string };
+  };
+  const shop = { code: server.code, shop: "Tarn End", person: "Jo", device: "bench", give: "token" };
+  const { token } = await send("setup", shop);
+  const { openAt } = await send("invitations", { name: "Kit", role: "rider" }, token);
+  expect(openAt).toBe(`https://192.168.1.7:${server.secure?.port}/`);
+});
+
 test("a file damaged while the server runs is told, and the server goes on with what it has", async () => {
   const folder = join(top, "damaged-later");
   const { server, logged } = await start(folder);

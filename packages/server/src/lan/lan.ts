@@ -4,7 +4,7 @@ import { accept, type Outcome } from "@jetwright/core";
 import { listen } from "../run/listener.ts";
 import { type RunningServer, type ServerOptions, startServer } from "../run/server.ts";
 import { certificatesIn } from "./certificate-folder.ts";
-import { type LanNames, lanNames } from "./lan-names.ts";
+import { addressesFor, isOnNetwork, type LanNames, lanNames } from "./lan-names.ts";
 import { lanText } from "./lan-text.ts";
 import { answerTrust } from "./trust-page.ts";
 
@@ -48,11 +48,17 @@ export async function startOnLan(
     return first;
   }
   let certificates = first.value;
-  const server = await startServer({ ...options, secure: { port, tls: certificates.server } });
+  let securePort = port;
+  const server = await startServer({
+    ...options,
+    secure: { port, tls: certificates.server },
+    openAt: () => (isOnNetwork(names) ? (addressesFor(names, "https", securePort)[0] ?? null) : null),
+  });
   const { secure } = server;
   if (secure === null) throw new RangeError("A server that was given a secure port opened none");
+  securePort = secure.port;
 
-  const answer = (request: Request) => answerTrust(request, { certificates, names, securePort: secure.port });
+  const answer = (request: Request) => answerTrust(request, { certificates, names, securePort });
   const page = await listen(answer, { port: trustPort }).catch(async (error: unknown) => {
     await server.stop();
     throw error;
@@ -74,7 +80,7 @@ export async function startOnLan(
   return accept({
     ...server,
     trustPort: page.port,
-    told: lanText(certificates, names, secure.port, page.port),
+    told: lanText(certificates, names, securePort, page.port),
     look,
     stop: async () => {
       clearInterval(timer);

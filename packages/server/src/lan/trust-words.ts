@@ -1,5 +1,5 @@
-// The page that makes a phone trust the shop. Sources of the steps: Apple Support 102390 ("Trust manually installed
-// certificate profiles", read in a stored copy) and, for Android, its own names of the settings (common practice,
+// The page that makes a phone trust the shop. Sources of the steps: Apple Support ("Trust manually installed certificate
+// profiles in iOS and iPadOS", read in a stored copy) and, for Android, its own names of the settings (common practice,
 // no source). German and Spanish are not yet checked by native speakers.
 
 const en = {

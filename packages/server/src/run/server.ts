@@ -23,6 +23,8 @@ export interface ServerOptions {
   /** A second port, with https. */
   readonly secure?: Required<Pick<Door, "port" | "tls">> | null;
   readonly log: (fields: Readonly<Record<string, unknown>>) => void;
+  /** Where other machines open the app, where that is known. */
+  readonly openAt?: () => string | null;
   readonly behindProxy?: boolean;
   readonly metricsToken?: string | null;
   /** Most bytes of pictures and sound of one shop. */
@@ -69,6 +71,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     log,
     metricsToken: options.metricsToken ?? null,
     behindProxy: options.behindProxy ?? false,
+    openAt: options.openAt ?? (() => null),
     serverId: await serverIdOf(database),
     accepting: () => accepting,
   };

@@ -7,6 +7,18 @@ import { QrCode } from "../sheet/qr-code.tsx";
 import type { Me } from "./me.ts";
 import { useShopWords } from "./shop-words.ts";
 
+interface Invited {
+  readonly code: string;
+  /** Where other machines open the app, when the server knows. */
+  readonly openAt?: string | null;
+}
+
+/** Where the other device opens the app: as this one did, unless this one is the server itself. */
+function originFor({ openAt }: Invited): string {
+  const here = /^(localhost|127\.0\.0\.1|\[::1\])$/.test(location.hostname);
+  return here && openAt ? new URL(openAt).origin : location.origin;
+}
+
 /** Makes the code for one more device, for a person with a role. */
 export function BringIn({ role: own }: { readonly role: Me["role"] }) {
   const words = useShopWords();
@@ -15,14 +27,14 @@ export function BringIn({ role: own }: { readonly role: Me["role"] }) {
   const [role, setRole] = useState<Me["role"]>(roles[0]);
   const [name, setName] = useState("");
   const [chosen, setChosen] = useState<readonly string[]>([]);
-  const [code, setCode] = useState<string | null>(null);
+  const [invited, setInvited] = useState<Invited | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
 
   async function make(): Promise<void> {
     setWrong(null);
     try {
       const who = { name, role, ...(role === "rider" ? { bikes: chosen } : {}) };
-      setCode((await askJson<{ code: string }>("POST", "invitations", who)).code);
+      setInvited(await askJson<Invited>("POST", "invitations", who));
     } catch (error) {
       setWrong(error instanceof Refused ? error.message : words.away);
     }
@@ -64,10 +76,10 @@ export function BringIn({ role: own }: { readonly role: Me["role"] }) {
       <button type="button" class="button" disabled={name.trim() === ""} onClick={() => void make()}>
         {words.makeCode}
       </button>
-      {code !== null && (
+      {invited !== null && (
         <>
-          <p role="status">{words.codeIs(code)}</p>
-          <QrCode text={`${location.origin}/#/shop/${code}`} label={words.qr} />
+          <p role="status">{words.codeIs(invited.code)}</p>
+          <QrCode text={`${originFor(invited)}/#/shop/${invited.code}`} label={words.qr} />
         </>
       )}
     </section>

@@ -76,7 +76,9 @@ export const inviteDevice: Handler = async (context, caller, services) => {
     "person" in who ? who : { ...who, bikes: who.bikes ?? [] },
     services.now(),
   );
-  return asked.ok ? json(asked.value) : refusal(asked);
+  if (!asked.ok) return refusal(asked);
+  // A page at "localhost" cannot know where the device that is brought in finds this server.
+  return json({ ...asked.value, openAt: services.openAt?.() ?? null });
 };
 
 async function mayInvite(
