@@ -1,6 +1,6 @@
 import { type Refusal, refuse } from "../units/outcome.ts";
 import type { EngineSound } from "./engine-sound.ts";
-import { SPEED_RANGE } from "./engine-sound.ts";
+import { firingsPerRpm, SPEED_RANGE } from "./engine-sound.ts";
 import { octaves } from "./firing-grid.ts";
 import { LEAST_IDLE, OPENING_SECONDS } from "./idle.ts";
 import type { Idle } from "./sound-event.ts";
@@ -27,6 +27,10 @@ const MOST_AT_FLOOR = 0.3;
 const SLOW_BEAT = 1100;
 const LEAST_TONE = 0.15;
 const HUM_WIDTH = 0.0012;
+/** Mains, Hz (common practice, no source), how near a multiple of it is on it, and wander, percent, that no idle has. */
+const MAINS = [50, 60];
+const ON_MAINS = 0.003;
+const MAINS_WANDER = 0.3;
 /** Highest speed that still can be an idle, revolutions a minute: a four-stroke read at twice its speed is above it. */
 const HIGHEST_IDLE = { 2: 3200, 4: 2400 } as const;
 const MARGINS = {
@@ -84,7 +88,8 @@ export function doubtsAbout(
     const speeds = answered.map((i) => track.rpm[i]!);
     const mid = middle(speeds);
     const wander = 1.4826 * middle(speeds.map((rpm) => Math.abs(rpm / mid - 1)));
-    if (wander < HUM_WIDTH && share(speeds, 0.95) / share(speeds, 0.05) < 1 + 8 * HUM_WIDTH) {
+    const never = wander < HUM_WIDTH && share(speeds, 0.95) / share(speeds, 0.05) < 1 + 8 * HUM_WIDTH;
+    if (never || (idle !== null && isMains(idle, engine))) {
       found.push(
         refuse(
           "hum",
@@ -129,6 +134,18 @@ export function doubtsAbout(
     );
   }
   return found;
+}
+
+/** Hum as loud as the engine is read in its stead while it idles: as firings at the mains frequency that never waver. */
+function isMains({ rpm, wanderPercent }: Omit<Idle, "confidence">, engine: EngineSound): boolean {
+  const firings = rpm * firingsPerRpm(engine);
+  return (
+    wanderPercent < MAINS_WANDER &&
+    MAINS.some((mains) => {
+      const times = Math.max(1, Math.round(firings / mains));
+      return Math.abs(firings / (times * mains) - 1) < ON_MAINS;
+    })
+  );
 }
 
 /** Times the speed leaps or breaks off and comes back elsewhere. */

@@ -64,6 +64,12 @@ describe("listening to an engine", { timeout: 90_000 }, () => {
     expect(result.ok && result.value.events).toEqual([]);
   });
 
+  test("refuses hum as loud as the idle, which would be read as 3000 rpm", () => {
+    const made = take("snaps", 953, { snr: 0, noise: ["hum"] });
+    const result = listen(made.samples, made.rate, ENGINE, { pictures: false });
+    expect(result.ok && result.value.doubts.map(({ reason }) => reason)).toContain("hum");
+  });
+
   test.each([2, 4] as const)("hears even claps for what they are, on the card of a %i-stroke", (strokes) => {
     const made = noEngine("claps", 5010, 5);
     const result = listen(made.samples, made.rate, { ...ENGINE, strokes }, { pictures: false });
