@@ -5,7 +5,7 @@ export function InsecureNotice() {
   const words = useInsecureWords();
   if (window.isSecureContext) return null;
   return (
-    <section class="caution stack">
+    <section class="stack">
       <h2>{words.title}</h2>
       <p>{words.kept}</p>
       <p>{words.how}</p>
