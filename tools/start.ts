@@ -71,7 +71,8 @@ async function serve(tries = 0): Promise<Outcome<RunningServer | LanServer>> {
     const options = { database, port: port + tries, host: "localhost", appFolder, log };
     return values.lan ? await startOnLan(options, lan) : accept(await startServer(options));
   } catch (error) {
-    await database.close();
+    // Closed already, where the server had started before a port was found taken.
+    await database.close().catch(() => undefined);
     const { code, port: taken } = error as NodeJS.ErrnoException & { readonly port?: number };
     if (code !== "EADDRINUSE") throw error;
     if (taken === port + tries && tries < PORTS && taken < 65535) return serve(tries + 1);

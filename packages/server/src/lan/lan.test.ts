@@ -188,4 +188,9 @@ test("the command refuses a damaged key with what to do, and changes nothing", a
   expect(said.join("")).toContain(`${file} is damaged`);
   expect(readFileSync(file, "utf8")).toBe("no key");
   expect(await runServerCommand(["serve", "--lan", "--behind-proxy", "--data", data], terminal)).toBe(2);
+  for (const port of ["70000", "-1", "4443.5", "x"]) {
+    const wrong = ["serve", "--lan", `--lan-port=${port}`, "--data", data];
+    expect(await runServerCommand(wrong, terminal)).toBe(2);
+    expect(said.at(-1)).toContain(`got "${port}"`);
+  }
 });

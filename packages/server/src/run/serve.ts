@@ -42,6 +42,13 @@ async function run(argv: readonly string[], { env, out, error }: Terminal): Prom
   if (values.lan && values["behind-proxy"]) {
     return refuse("Give --lan or --behind-proxy: a proxy has a certificate of its own.");
   }
+  for (const flag of ["port", "lan-port", "trust-port"] as const) {
+    // 0: any that is free.
+    const asked = Number(values[flag]);
+    if (!Number.isInteger(asked) || asked < 0 || asked > 65535) {
+      return refuse(`--${flag} takes a whole number from 0 to 65535, got "${values[flag]}".`);
+    }
+  }
   const log = (fields: Readonly<Record<string, unknown>>): void =>
     out(`${JSON.stringify({ at: new Date().toISOString(), ...fields })}\n`);
   const options = {
