@@ -4,39 +4,41 @@ import type { RecordShelf, SyncShelf } from "./shelves.ts";
 // The shelves of the log with their second copy kept in step.
 
 /** The records; an adding is done when both have it, and leaves neither with it when the database refuses. */
-export const copiedRecords = (records: RecordShelf, copy: SecondCopy): RecordShelf => ({
-  ...records,
-  add: async (some) => {
-    const adding = copy.add(some);
-    try {
-      await records.add(some);
-    } catch (error) {
-      await (await adding)();
-      throw error;
-    }
-    await adding;
-  },
-  clear: async () => {
-    await records.clear();
-    await copy.rewrite([]);
-  },
-  replace: async (some) => {
-    await records.replace(some);
-    await copy.rewrite(await records.all());
-  },
-  remove: async (ids) => {
-    await records.remove(ids);
-    await copy.rewrite(await records.all());
-  },
-});
+export function copiedRecords(records: RecordShelf, copy: SecondCopy): RecordShelf {
+  const changed = async (change: () => Promise<void>) => {
+    await copy.fallBehind();
+    await change();
+    await copy.rewrite(records.all);
+  };
+  return {
+    ...records,
+    add: async (some) => {
+      // The whole form of a record whose words were taken out is not to come back here.
+      const there = new Set((await records.some(some.map(({ id }) => id))).map(({ id }) => id));
+      const adding = copy.add(some.filter(({ id }) => !there.has(id)));
+      try {
+        await records.add(some);
+      } catch (error) {
+        await (await adding)();
+        throw error;
+      }
+      await adding;
+    },
+    clear: () => changed(records.clear),
+    replace: (some) => changed(() => records.replace(some)),
+    remove: (ids) => changed(() => records.remove(ids)),
+  };
+}
 
 /** What the server sends; where it takes the place of something, the second copy forgets that too. */
 export const copiedSync = (sync: SyncShelf, records: RecordShelf, copy: SecondCopy): SyncShelf => ({
   ...sync,
   arrive: async (some, same, progress) => {
     const arrived = await sync.arrive(some, same, progress);
-    if (arrived.replaced.length > 0) await copy.rewrite(await records.all());
-    else if (arrived.added.length > 0) await copy.add(arrived.added);
+    if (arrived.replaced.length > 0) {
+      await copy.fallBehind();
+      await copy.rewrite(records.all);
+    } else if (arrived.added.length > 0) await copy.add(arrived.added);
     return arrived;
   },
 });
@@ -45,15 +47,17 @@ export const copiedSync = (sync: SyncShelf, records: RecordShelf, copy: SecondCo
 const MANY_PIECES = 64;
 
 /**
- * At the opening of the database: made anew, it gets back what the second copy holds; an older one is copied where it
- * never was, or lies in many pieces.
+ * At the opening of the database: an empty one gets back what the second copy holds.
+ * @param fresh it was made just now; an older one may be empty because its records were taken away
  */
-export async function bringTogether(fresh: boolean, records: RecordShelf, copy: SecondCopy): Promise<void> {
-  if (fresh) {
-    const saved = await copy.all();
-    if (saved.length > 0) await records.add(saved);
-    return;
-  }
+export async function bringBack(fresh: boolean, records: RecordShelf, copy: SecondCopy): Promise<void> {
+  if ((await records.count()) > 0 || (!fresh && (await copy.isBehind()))) return;
+  const saved = await copy.all();
+  if (saved.length > 0) await records.add(saved);
+}
+
+/** Writes the second copy anew where it never was, is behind, or lies in many pieces. */
+export async function tidy(records: RecordShelf, copy: SecondCopy): Promise<void> {
   const pieces = await copy.pieces();
-  if (pieces === 0 || pieces > MANY_PIECES) await copy.rewrite(await records.all());
+  if (pieces === 0 || pieces > MANY_PIECES || (await copy.isBehind())) await copy.rewrite(records.all);
 }

@@ -1,5 +1,5 @@
 import { type IDBPDatabase, openDB } from "idb";
-import { bringTogether, copiedRecords, copiedSync } from "./copied-shelves.ts";
+import { bringBack, copiedRecords, copiedSync, tidy } from "./copied-shelves.ts";
 import { type PhotoShelf, photoShelf } from "./photo-shelf.ts";
 import { secondCopy } from "./second-copy.ts";
 import type { RecordShelf, Shelf, SyncShelf } from "./shelves.ts";
@@ -38,9 +38,8 @@ export async function openDatabase(name = "jetwright"): Promise<Database> {
   });
   const copy = secondCopy(name, globalThis.caches);
   const records = recordShelf(database);
-  const together = bringTogether(fresh, records, copy);
-  if (fresh) await together;
-  else together.catch(() => undefined);
+  await bringBack(fresh, records, copy);
+  tidy(records, copy).catch(() => undefined);
   return {
     records: copiedRecords(records, copy),
     settings: settingShelf(database),

@@ -7,6 +7,15 @@ import type { StoredRecord } from "./tables.ts";
 class Pages {
   readonly folders = new Map<string, Map<string, string>>();
   full = false;
+  /** The page is killed before a piece is taken away. */
+  killing = false;
+  killed = false;
+  async has(name: string) {
+    return this.folders.has(name);
+  }
+  async delete(name: string) {
+    return this.folders.delete(name);
+  }
   async open(name: string) {
     const folder = this.folders.get(name) ?? new Map<string, string>();
     this.folders.set(name, folder);
@@ -17,7 +26,11 @@ class Pages {
       },
       keys: async () => [...folder.keys()],
       match: async (key: string) => new Response(folder.get(key)),
-      delete: async (key: string) => folder.delete(key),
+      delete: async (key: string) => {
+        if (!this.killing) return folder.delete(key);
+        this.killed = true;
+        return new Promise<boolean>(() => {});
+      },
     };
   }
   pieces(name: string): number {
@@ -34,6 +47,9 @@ afterEach(() => vi.unstubAllGlobals());
 
 const record = (id: string, text = ""): StoredRecord => ({ id, line: JSON.stringify({ id, text }) });
 const ids = async ({ records }: Database) => (await records.all()).map(({ id }) => id).sort();
+
+/** Everything in the store for pages, as text. */
+const inPages = () => JSON.stringify([...pages.folders.values()].map((folder) => [...folder]));
 
 /** The browser throws the database away, as after a torn write; then the app opens. */
 async function afterTheLoss(name: string): Promise<Database> {
@@ -60,9 +76,69 @@ test("what was taken off, or replaced by the shop's, does not come back", async 
   await first.sync.arrive([record("a", "erased"), record("d")], () => false, { key: "k", value: 1 });
   const again = await afterTheLoss("off");
   expect(await again.records.all()).toEqual([record("a", "erased"), record("c"), record("d")]);
-  expect(JSON.stringify([...pages.folders.values()].map((folder) => [...folder]))).not.toContain("a name");
+  expect(inPages()).not.toContain("a name");
   await again.records.clear();
   expect(await ids(await afterTheLoss("off"))).toEqual([]);
+});
+
+test("words taken out of a record are in neither, and a whole form brought in again does not put them back", async () => {
+  const first = await openDatabase("words");
+  await first.records.add([record("a", "a name"), record("b")]);
+  await first.records.replace([record("a", "erased"), record("never-here")]);
+  expect(inPages()).not.toContain("a name");
+  await first.records.add([record("a", "a name"), record("c")]);
+  expect(inPages()).not.toContain("a name");
+  const again = await afterTheLoss("words");
+  expect(await again.records.all()).toEqual([record("a", "erased"), record("b"), record("c")]);
+});
+
+test("words leave the second copy also where there is no room for a new one", async () => {
+  const first = await openDatabase("no-room");
+  await first.records.add([record("a", "a name")]);
+  pages.full = true;
+  await first.records.replace([record("a", "erased")]);
+  expect(inPages()).not.toContain("a name");
+  pages.full = false;
+  await openDatabase("no-room");
+  await vi.waitFor(() => expect(inPages()).toContain("erased"));
+});
+
+test.each([
+  ["words taken out", (db: Database) => db.records.replace([record("a", "erased")]), ["a", "b"]],
+  ["a record taken off", (db: Database) => db.records.remove(["a"]), ["b"]],
+  ["the log emptied", (db: Database) => db.records.clear(), []],
+] as const)(
+  "%s as the page is killed: the next opening brings the second copy after",
+  async (name, change, left) => {
+    const first = await openDatabase(name);
+    await first.records.add([record("a", "a name"), record("b")]);
+    pages.killed = true;
+    void change(first);
+    await vi.waitFor(async () => expect(JSON.stringify(await first.records.all())).not.toContain("a name"));
+    pages.killed = false;
+    const again = await openDatabase(name);
+    expect(await ids(again)).toEqual(left);
+    await vi.waitFor(() => expect(inPages()).not.toContain("a name"));
+    expect(await ids(await afterTheLoss(name))).toEqual(left);
+  },
+);
+
+test("killed before what was lost is back: the next opening brings it", async () => {
+  const first = await openDatabase("twice");
+  await first.records.add([record("a")]);
+  vi.stubGlobal("caches", undefined);
+  expect(await ids(await afterTheLoss("twice"))).toEqual([]);
+  vi.stubGlobal("caches", pages);
+  expect(await ids(await openDatabase("twice"))).toEqual(["a"]);
+});
+
+test("a piece that cannot be read does not hold the others back", async () => {
+  const first = await openDatabase("torn");
+  await first.records.add([record("a")]);
+  await first.records.add([record("b")]);
+  const [piece] = [...pages.folders.get("torn-second-copy")!.keys()];
+  pages.folders.get("torn-second-copy")!.set(piece!, '[{"id":"a","li');
+  expect(await ids(await afterTheLoss("torn"))).toEqual(["b"]);
 });
 
 test("what the database refused is in neither", async () => {

@@ -10,8 +10,11 @@ export interface SecondCopy {
   /** Adds records; taken back by the function it gives, where the database refused them. */
   readonly add: (records: readonly StoredRecord[]) => Promise<() => Promise<void>>;
   readonly all: () => Promise<readonly StoredRecord[]>;
-  /** Holds these and no others from now on; what is added meanwhile stays. */
-  readonly rewrite: (records: readonly StoredRecord[]) => Promise<void>;
+  /** Notes that records are about to be changed or taken away: until it is rewritten it may have what they had. */
+  readonly fallBehind: () => Promise<void>;
+  readonly isBehind: () => Promise<boolean>;
+  /** Holds what this reads and nothing older from now on; what is added meanwhile stays. */
+  readonly rewrite: (read: () => Promise<readonly StoredRecord[]>) => Promise<void>;
   /** In how many pieces it lies. */
   readonly pieces: () => Promise<number>;
 }
@@ -20,6 +23,8 @@ const FOLDER = "/second-copy/";
 
 export function secondCopy(name: string, storage: CacheStorage | undefined): SecondCopy {
   const open = async () => storage?.open(`${name}-second-copy`);
+  /** Being there is all it says. */
+  const behind = `${name}-second-copy-behind`;
   const quietly = async <T>(work: () => Promise<T>, otherwise: T): Promise<T> => {
     try {
       return await work();
@@ -46,17 +51,27 @@ export function secondCopy(name: string, storage: CacheStorage | undefined): Sec
       quietly(async () => {
         const cache = await open();
         const pieces = await Promise.all(
-          ((await cache?.keys()) ?? []).map(async (piece) => (await cache!.match(piece))?.json()),
+          ((await cache?.keys()) ?? []).map((piece) =>
+            quietly<readonly StoredRecord[]>(async () => (await cache!.match(piece))?.json() ?? [], []),
+          ),
         );
-        const byId = new Map((pieces.flat() as StoredRecord[]).map((record) => [record.id, record]));
+        const byId = new Map(pieces.flat().map((record) => [record.id, record]));
         return [...byId.values()];
       }, []),
-    rewrite: (records) =>
+    fallBehind: () => quietly(async () => void (await storage?.open(behind)), undefined),
+    isBehind: () => quietly(async () => (await storage?.has(behind)) ?? false, false),
+    rewrite: (read) =>
       quietly(async () => {
         const cache = await open();
-        const before = (await cache?.keys()) ?? [];
-        if (records.length > 0) await put(records);
-        await Promise.all(before.map((piece) => cache!.delete(piece)));
+        if (cache === undefined) return;
+        const before = await cache.keys();
+        const records = await read();
+        const write = async () => records.length > 0 && put(records);
+        // Where both have no room the older goes first, as words may have to go with it.
+        const written = await quietly(async () => write().then(() => true), false);
+        await Promise.all(before.map((piece) => cache.delete(piece)));
+        if (!written) await write();
+        await storage!.delete(behind);
       }, undefined),
     pieces: () => quietly(async () => (await (await open())?.keys())?.length ?? 0, 0),
   };
