@@ -43,9 +43,10 @@ async function held(): Promise<number> {
 async function measure(samples: Float32Array): Promise<void> {
   const clip = new Float32Array(30 * RATE);
   for (let i = 0; i < clip.length; i++) clip[i] = samples[i % samples.length]!;
-  const largestBefore = process.resourceUsage().maxRSS;
+  await held();
+  const before = process.memoryUsage().rss;
   const heard = listen(clip, RATE, ENGINE, { pictures: true });
-  const largest = process.resourceUsage().maxRSS;
+  const after = process.memoryUsage().rss;
 
   const follower = speedFollower(ENGINE, RATE, { penalty: null, pictures: false });
   const piece = RATE / 10;
@@ -58,8 +59,8 @@ async function measure(samples: Float32Array): Promise<void> {
   console.log(
     JSON.stringify({
       stream,
-      grew: (largest - largestBefore) / 1000,
-      resident: largest / 1000,
+      grew: (after - before) / 1e6,
+      resident: after / 1e6,
       events: heard.ok ? heard.value.events.length : 0,
     }),
   );
