@@ -1,31 +1,12 @@
 import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
-import { answering } from "../engine/answering.ts";
 import { ANSWERS } from "../engine/answers/all.ts";
 import { shopOf } from "../engine/answers/test-shop.ts";
-import { Engine } from "../engine/client.ts";
-import type { ToEngine } from "../engine/protocol.ts";
+import { inThisThread } from "../engine/test-engine.ts";
 import { openDatabase } from "./database.ts";
 import { Shop } from "./shop.ts";
 
 // What the page shows at once after a record is what the log as kept gives, worked out from nothing.
-
-/** The worker in this thread: messages are copied and answered as in a browser, one after the other. */
-function inThisThread(free: () => Promise<void> = async () => {}): Engine {
-  const answer = answering();
-  const worker = {
-    onmessage: (_message: { readonly data: unknown }) => {},
-    postMessage: (message: ToEngine) => {
-      const copied = structuredClone(message);
-      setTimeout(async () => {
-        await free();
-        const reply = await answer(copied);
-        if (reply !== null) worker.onmessage({ data: structuredClone(reply) });
-      });
-    },
-  };
-  return new Engine(worker as unknown as Worker);
-}
 
 const BIKE = "own";
 const GIVEN = JSON.stringify({ bike: BIKE });

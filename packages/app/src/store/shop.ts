@@ -49,7 +49,7 @@ export class Shop {
     this.store = store;
     this.engine = engine;
     this.startedEmpty = startedEmpty;
-    this.#tabs = joinTabs((ids) => void this.#hear(ids));
+    this.#tabs = joinTabs((ids) => void this.#hear(ids).catch(() => undefined));
   }
 
   /** Opens without waiting for the worker, which may still be on its way: it takes the records before any question. */
@@ -59,7 +59,8 @@ export class Shop {
     const lines = await store.all();
     const shop = new Shop(database, store, engine, lines.length === 0);
     void engine.add(lines);
-    void shop.#emptyErased(lines).catch(() => undefined);
+    shop.#noteErasures(lines);
+    void shop.#emptyErased().catch(() => undefined);
     return shop;
   }
 
@@ -83,32 +84,31 @@ export class Shop {
         records.map(({ id }) => id),
         kept.value,
       );
-    if (kept.ok) await this.#emptyErased(kept.value);
+    if (kept.ok) await this.#emptyErased();
     return kept;
   }
 
   /** Takes records off this device as if they had never come: only for those that nobody wrote. */
   async takeOff(ids: readonly string[]): Promise<void> {
     await this.store.remove(ids);
-    await this.#readAnew();
-    this.#tabs.tell(READ_ANEW);
+    await this.#readAnewEverywhere();
   }
 
   /** Records came from the shop's server and are on the disk. A replaced one makes the worker read the log anew. */
   async heardFromShop({ added, replaced }: Arrived): Promise<void> {
-    if (replaced.length > 0) await this.#readAnew();
+    if (replaced.length > 0) await this.#readAnewEverywhere();
     if (added.length > 0)
       this.#spread(
         added.map(({ id }) => id),
         replaced.length > 0 ? [] : added.map(({ line }) => line),
       );
-    await this.#emptyErased([...added, ...replaced].map(({ line }) => line));
+    await this.#emptyErased();
   }
 
   /** Removes a person's data for good: resolves once no record on this disk has the words any more. */
   async erase(...bodies: readonly JsonObject[]): Promise<Outcome<readonly string[], NotKept>> {
     const kept = await this.keep(...bodies.map((body) => ({ kind: "person-erased", body }) as const));
-    if (kept.ok) await this.#emptyErased([`"${ERASURE}"`]);
+    if (kept.ok) await this.#emptyErased();
     return kept;
   }
 
@@ -139,18 +139,26 @@ export class Shop {
 
   /** The worker takes messages in their order: a question asked after this is answered with these lines. */
   #arrive(lines: readonly string[]): void {
+    this.#noteErasures(lines);
     void this.engine.add(lines);
     this.#foresight.arrived(lines);
     this.version.set(this.version.get() + 1);
   }
 
-  /** Writes over the records here that an erasure covers, where one has been seen; the worker knows which they are. */
-  async #emptyErased(lines: readonly string[]): Promise<void> {
+  #noteErasures(lines: readonly string[]): void {
     this.#erases ||= lines.some((line) => line.includes(`"${ERASURE}"`));
+  }
+
+  /** Writes over the records here that an erasure covers, where one has been seen; the worker knows which they are. */
+  async #emptyErased(): Promise<void> {
     if (!this.#erases) return;
     const erased = await this.engine.ask("erased", null);
     if (erased.length === 0) return;
     await this.store.empty(erased);
+    await this.#readAnewEverywhere();
+  }
+
+  async #readAnewEverywhere(): Promise<void> {
     await this.#readAnew();
     this.#tabs.tell(READ_ANEW);
   }
