@@ -1,6 +1,7 @@
 import { ANSWERS } from "./answers/all.ts";
 import { coreWords } from "./catalogues.ts";
 import type { FromEngine, ToEngine } from "./protocol.ts";
+import { refusalsInWords } from "./refusals-in-words.ts";
 import { learnSentences } from "./sentences.ts";
 import { EngineState } from "./state.ts";
 
@@ -23,7 +24,8 @@ export function answering(): (message: ToEngine) => Promise<FromEngine | null> {
         const [words] = await Promise.all([coreWords(message.language), learnSentences(message.language)]);
         state.speak(words);
         const reckon = ANSWERS[message.question] as (state: EngineState, given: unknown) => unknown;
-        return { ticket: message.ticket, ok: true, answer: await reckon(state, message.given) };
+        const answer = refusalsInWords(await reckon(state, message.given), message.language);
+        return { ticket: message.ticket, ok: true, answer };
       }
     }
   }

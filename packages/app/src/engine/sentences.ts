@@ -1,13 +1,16 @@
+import type { Refusal } from "@jetwright/core";
 import type { AskWords } from "../words/en/ask.ts";
 import type { StoryWords } from "../words/en/story.ts";
 import { type ValueWords, values } from "../words/en/values.ts";
 import type { Language } from "../words/figures.ts";
 
-/** What the worker itself puts into words of the app: records told, the block of text for a friend, parts as fitted. */
+/** What the worker itself puts into words of the app: records told, a text for a friend, parts as fitted, refusals. */
 export interface Sentences {
   readonly story: StoryWords;
   readonly ask: AskWords;
   readonly values: ValueWords;
+  /** By the reason of a refusal. */
+  readonly refused: Readonly<Record<string, string>>;
 }
 
 const LOADERS: Readonly<Record<Exclude<Language, "en">, () => Promise<Sentences>>> = {
@@ -15,11 +18,13 @@ const LOADERS: Readonly<Record<Exclude<Language, "en">, () => Promise<Sentences>
     story: (await import("../words/de/story.ts")).story,
     ask: (await import("../words/de/ask.ts")).ask,
     values: (await import("../words/de/values.ts")).values,
+    refused: (await import("../words/de/refused.ts")).refused,
   }),
   es: async () => ({
     story: (await import("../words/es/story.ts")).story,
     ask: (await import("../words/es/ask.ts")).ask,
     values: (await import("../words/es/values.ts")).values,
+    refused: (await import("../words/es/refused.ts")).refused,
   }),
 };
 
@@ -37,3 +42,9 @@ export const sentencesIn = (language: string): Sentences | undefined => learned.
 
 /** How parts as fitted are said in a language. */
 export const valueWords = (language: string): ValueWords => learned.get(language)?.values ?? values;
+
+/** Why something was refused, in a language; its own English where that has no words for the reason. */
+export const whyRefused = (
+  language: string,
+  { reason, detail }: Pick<Refusal, "reason" | "detail">,
+): string => learned.get(language)?.refused[reason] ?? detail;

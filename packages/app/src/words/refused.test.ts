@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import {
   airFrom,
   readCutaway,
@@ -51,4 +53,56 @@ test.each([
   if (outcome.ok) return;
   expect(german[outcome.reason]).toBeDefined();
   expect(spanish[outcome.reason]).toBeDefined();
+});
+
+const PACKAGES = join(import.meta.dirname, "../../..");
+
+/** The packages' own sources, without their tests. */
+const sourcesOf = (folder: string): readonly string[] =>
+  readdirSync(join(PACKAGES, folder), { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.tsx?$/.test(name) && !/\.(test|contract)\.tsx?$/.test(name))
+    .map((name) => readFileSync(join(PACKAGES, folder, name), "utf8"));
+
+/** Every reason written down where something is refused: `refuse("reason", ...)`, and the server's `refused(403, "reason", ...)`. */
+const reasonsIn = (source: string): readonly string[] =>
+  [...source.matchAll(/\brefused?(?:<[^>]*>)?\(\s*(?:[\w.[\]]+,\s*)?"([^"]+)"/g)].map(
+    ([, reason]) => reason!,
+  );
+
+/** Reasons whose sentence comes in words of the screen, or of the reason inside, and is shown as it comes. */
+const IN_WORDS = [
+  ["came", "went", "grooves", "marks", "number", "pitch", "height", "strokes", "minutes", "nothing"],
+  ["unreadable", "not comparable", "too-few-marks", "unclear-peak", "no-pulses", "uneven-pulses"],
+].flat();
+
+/** Reasons nobody meets in the app: it never asks what they answer. */
+const NEVER_MET = [
+  // A fuel by name, its parts and an intake's restriction are asked by the command line alone.
+  ["not a fuel", "shares", "impossible restriction"],
+  // A time is taken from the device's own clock or its date field.
+  ["no-such-date", "no-such-time", "no-zone", "not-a-time"],
+  // The drawer's counts and steps are kept within what is there; jets of two kinds are refused as "jets not comparable".
+  ["count", "none left", "none rich enough", "not owned", "other maker", "other numbering"],
+  // Between the app and its server: never shown.
+  ["bad-offset", "wrong-offset", "other-content", "shop-full", "type-not-kept", "no-such-picture"],
+  ["not-json", "not-text", "too-deep", "no-such-address", "too-many-streams"],
+].flat();
+
+const WRITTEN = new Set(
+  ["core/src", "records/src", "app/src", "server/src/http", "server/src/shop"]
+    .flatMap(sourcesOf)
+    .flatMap(reasonsIn),
+);
+
+test("whatever is refused has its sentence in both languages, or is known never to be met in the app", () => {
+  expect(WRITTEN.size).toBeGreaterThan(100);
+  const said = (reason: string) => reason in german && reason in spanish;
+  const known = new Set([...IN_WORDS, ...NEVER_MET]);
+  expect([...WRITTEN].filter((reason) => !said(reason) && !known.has(reason))).toEqual([]);
+});
+
+test("no reason is kept on the list of those without a sentence once it has one or is gone", () => {
+  for (const reason of [...IN_WORDS, ...NEVER_MET]) {
+    expect([reason, reason in german, WRITTEN.has(reason)]).toEqual([reason, false, true]);
+  }
 });

@@ -205,7 +205,7 @@ function jsonOf(point: StartingPoint, problems: readonly Problem[]): BaselineOut
     needle: starting.needle(point.needlesAlike),
     firstRide: [...starting.firstRide(bike.strokes)],
     afterwards: [...starting.afterwards(bike.screwKind)],
-    leftOut: [...point.leftOut],
+    leftOut: point.leftOut.map(({ detail }) => detail),
     warnings: point.warnings.map((warning) => warningText(warning, english)),
     problems: problems.map(problemJson),
   };

@@ -5,7 +5,6 @@ import type { Situation } from "../metering/situation.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { CautionId } from "../words/core-words.ts";
 import type { LabourPart } from "./case.ts";
-import type { LeftOut } from "./evidence.ts";
 import type { TopThrottle } from "./top-throttle.ts";
 
 /** What to do next, and everything a technician needs to judge it. */
@@ -81,7 +80,8 @@ export interface Advice {
   readonly soundChance: number;
   /** Openings that read as two things at once. */
   readonly twoSided: readonly TwoSided[];
-  readonly leftOut: readonly LeftOut[];
+  /** Records whose evidence could not be used, each with why in a sentence. */
+  readonly leftOut: readonly { readonly record: string; readonly why: string }[];
   /** False: the reckoning stopped early and is rougher than usual. */
   readonly settled: boolean;
 }

@@ -116,7 +116,7 @@ describe("evidence from a bike's story", () => {
     expect(observations).toHaveLength(1);
     expect(leftOut).toHaveLength(1);
     expect(leftOut[0]!.record).toBe("ride-3");
-    expect(leftOut[0]!.why).toContain("makers");
+    expect(leftOut[0]!.why.detail).toContain("makers");
   });
 });
 

@@ -7,7 +7,7 @@ import type { Situation } from "../metering/situation.ts";
 import { known } from "../parts/known.ts";
 import type { Shift } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
-import type { Outcome } from "../units/outcome.ts";
+import type { Outcome, Refusal } from "../units/outcome.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { BikeCase, CheckResult, SignReport, TestResult } from "./case.ts";
 import { checkById } from "./checks.ts";
@@ -20,7 +20,7 @@ import { testById } from "./tests-on-engine.ts";
 /** A record whose evidence could not be used, and why. */
 export interface LeftOut {
   readonly record: string;
-  readonly why: string;
+  readonly why: Refusal;
 }
 
 export interface Evidence {
@@ -101,7 +101,7 @@ export function shiftLookup(reference: Situation, leftOut: LeftOut[]): ShiftOf {
     const shift = done.get(situation) ?? (from.ok ? from.value(situation) : from);
     done.set(situation, shift);
     if (shift.ok) return shift.value;
-    if (!leftOut.some((each) => each.record === record)) leftOut.push({ record, why: shift.detail });
+    if (!leftOut.some((each) => each.record === record)) leftOut.push({ record, why: shift });
     return null;
   };
 }

@@ -9,6 +9,7 @@ import { shiftBetween } from "../metering/shift.ts";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { CoreWords } from "../words/core-words.ts";
+import { refusalText } from "../words/refusal.ts";
 import type { Advice, Step, Suspect } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import type { Check } from "./catalogue.ts";
@@ -59,7 +60,7 @@ export function nextStep(
   prior?: Gaussian,
 ): Outcome<Advice, "not comparable"> {
   const usable = shiftBetween(told.now, told.now);
-  if (!usable.ok) return refuse("not comparable", usable.detail);
+  if (!usable.ok) return refuse("not comparable", refusalText(usable, words));
   const story = heldForNow(told);
   const { observations, leftOut } = evidenceFrom(story);
   const belief = believe({
@@ -89,7 +90,7 @@ export function nextStep(
     get twoSided() {
       return twoSidedOpenings(belief);
     },
-    leftOut,
+    leftOut: leftOut.map(({ record, why }) => ({ record, why: refusalText(why, words) })),
     settled: belief.converged,
   });
 }

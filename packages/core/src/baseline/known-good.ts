@@ -53,11 +53,11 @@ export const roundBore = (situation: Situation): Metre => {
 };
 
 /** Brings a known-good setup to standard air and fuel; refuses one whose parts or air cannot be. */
-export function toStandard(good: KnownGood): Outcome<StandardSetup, MeteringRefusal | "displacement"> {
+export function toStandard(good: KnownGood): Outcome<StandardSetup, MeteringRefusal | "shop displacement"> {
   const { engine, use, situation } = good;
   if (engine.displacement !== null && !believableDisplacement(engine.displacement)) {
     return refuse(
-      "displacement",
+      "shop displacement",
       `A bike of the shop is down as ${Math.round(toCubicCentimetre(engine.displacement))} cm³ for one carburetor: mend its record.`,
     );
   }

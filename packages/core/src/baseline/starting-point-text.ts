@@ -2,6 +2,7 @@ import { toCelsius, toCubicCentimetre, toHectopascal, toMillimetre } from "../un
 import type { CoreWords } from "../words/core-words.ts";
 import type { StartingWords } from "../words/en/starting.ts";
 import { upperFirst } from "../words/letters.ts";
+import { refusalText } from "../words/refusal.ts";
 import { warningText } from "../words/warning.ts";
 import type { StartingFigure } from "./starting-figure.ts";
 import type { StartingPoint } from "./starting-point.ts";
@@ -61,7 +62,10 @@ export function startingPointText(point: StartingPoint, core: CoreWords, words: 
         ([basis, of]) => `${of.map((name, i) => (i === 0 ? upperFirst(name) : name)).join(", ")}: ${basis}.`,
       ),
     ),
-    ...section(say.notUsed, point.leftOut),
+    ...section(
+      say.notUsed,
+      point.leftOut.map((why) => refusalText(why, core)),
+    ),
     ...section(say.firstRide, words.firstRide(bike.strokes)),
     ...section(say.next, words.afterwards(bike.screwKind), "numbered"),
     "",

@@ -276,11 +276,11 @@ describe("the shop's bikes", () => {
     expect(main(bike(), [good({ main: null })]).middle).toBe(main(bike()).middle);
     const wrong = point(bike(), [good({ main: boreJet(3) })]);
     expect(wrong.leftOut).toHaveLength(1);
-    expect(wrong.leftOut[0]).toContain("main jet");
+    expect(wrong.leftOut[0]!.detail).toContain("main jet");
     expect(figure(wrong, "main").middle).toBe(main(bike()).middle);
     for (const displacement of [0, Number.NaN, 9]) {
       const odd = good({ good: { engine: { strokes: 2, displacement: displacement as CubicMetre } } });
-      expect(point(bike(), [odd]).leftOut[0]).toContain("mend its record");
+      expect(point(bike(), [odd]).leftOut[0]!.detail).toContain("mend its record");
     }
   });
 

@@ -5,7 +5,7 @@ import type { Situation } from "../metering/situation.ts";
 import { exp } from "../numerics/elementary.ts";
 import { JET_NUMBERINGS, type JetNumbering } from "../parts/jet.ts";
 import { known, UNKNOWN } from "../parts/known.ts";
-import { accept, type Outcome } from "../units/outcome.ts";
+import { accept, type Outcome, type Refusal } from "../units/outcome.ts";
 import type { Metre } from "../units/quantity.ts";
 import type { Warning } from "../words/warning.ts";
 import type { BikeToStart } from "./bike.ts";
@@ -35,7 +35,7 @@ export interface StartingPoint {
   /** Things about the input or the result to settle first. */
   readonly warnings: readonly Warning[];
   /** Known-good setups that could not be used, each with why. */
-  readonly leftOut: readonly string[];
+  readonly leftOut: readonly Refusal[];
 }
 
 export type StartingRefusal = BikeRefusal | MeteringRefusal;
@@ -103,13 +103,13 @@ const MOST_SETUPS = 60;
 function standardSetups(
   knownGood: readonly KnownGood[],
   target: SizedBike,
-): { readonly setups: readonly StandardSetup[]; readonly leftOut: readonly string[] } {
+): { readonly setups: readonly StandardSetup[]; readonly leftOut: readonly Refusal[] } {
   const setups: StandardSetup[] = [];
-  const leftOut: string[] = [];
+  const leftOut: Refusal[] = [];
   for (const good of knownGood) {
     const standard = toStandard(good);
     if (standard.ok) setups.push(standard.value);
-    else leftOut.push(standard.detail);
+    else leftOut.push(standard);
   }
   const alike = (setup: StandardSetup): number => likeness(target, setup.features);
   setups.sort((a, b) => alike(b) - alike(a));

@@ -82,6 +82,8 @@ export interface CoreWords {
   readonly parts: typeof parts;
   readonly stretches: typeof stretches;
   readonly reasons: typeof reasons;
+  /** Why something was refused, by the reason; where a reason is missing here, its own English (`refusalText`) is said. */
+  readonly refusals: Readonly<Record<string, string>>;
   readonly steps: typeof steps;
   readonly warnings: typeof warnings;
 }

@@ -5,6 +5,7 @@ import { faults } from "./de/faults.ts";
 import { openings } from "./de/openings.ts";
 import { parts } from "./de/parts.ts";
 import { reasons } from "./de/reasons.ts";
+import { refusals } from "./de/refusals.ts";
 import { signSections } from "./de/sign-sections.ts";
 import { closingTheThrottle } from "./de/signs/closing.ts";
 import { engineTests } from "./de/signs/engine-tests.ts";
@@ -45,6 +46,7 @@ export const german: CoreWords = {
   parts,
   stretches,
   reasons,
+  refusals,
   steps,
   warnings,
 };

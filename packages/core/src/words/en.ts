@@ -45,6 +45,7 @@ export const english: CoreWords = {
   parts,
   stretches,
   reasons,
+  refusals: {},
   steps,
   warnings,
 };

@@ -5,6 +5,7 @@ import { faults } from "./es/faults.ts";
 import { openings } from "./es/openings.ts";
 import { parts } from "./es/parts.ts";
 import { reasons } from "./es/reasons.ts";
+import { refusals } from "./es/refusals.ts";
 import { signSections } from "./es/sign-sections.ts";
 import { closingTheThrottle } from "./es/signs/closing.ts";
 import { engineTests } from "./es/signs/engine-tests.ts";
@@ -45,6 +46,7 @@ export const spanish: CoreWords = {
   parts,
   stretches,
   reasons,
+  refusals,
   steps,
   warnings,
 };

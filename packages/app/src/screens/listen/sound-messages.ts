@@ -42,7 +42,7 @@ export type ToListener =
 export type FromListener =
   | ({ readonly say: "speed" } & LiveSpeed)
   | ({ readonly say: "heard" } & Take)
-  | { readonly say: "refused"; readonly detail: string }
+  | { readonly say: "refused"; readonly reason: string; readonly detail: string }
   | ({ readonly say: "proved" } & Proved)
   | { readonly say: "not-proved"; readonly why: NotProved }
   /** The file is no WAV: the browser may be able to decode it. */

@@ -3,6 +3,7 @@ import { useAnswer } from "../../store/shop.ts";
 import { askJson, Refused } from "../../sync/remote.ts";
 import { Choice } from "../../ui/choice.tsx";
 import { TextField } from "../../ui/text-field.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { QrCode } from "../sheet/qr-code.tsx";
 import type { Me } from "./me.ts";
 import { useShopWords } from "./shop-words.ts";
@@ -22,6 +23,7 @@ function originFor({ openAt }: Invited): string {
 /** Makes the code for one more device, for a person with a role. */
 export function BringIn({ role: own }: { readonly role: Me["role"] }) {
   const words = useShopWords();
+  const whyNot = useRefusal();
   const bikes = useAnswer("bikes", null);
   const roles = own === "owner" ? (["technician", "rider", "owner"] as const) : (["rider"] as const);
   const [role, setRole] = useState<Me["role"]>(roles[0]);
@@ -36,7 +38,9 @@ export function BringIn({ role: own }: { readonly role: Me["role"] }) {
       const who = { name, role, ...(role === "rider" ? { bikes: chosen } : {}) };
       setInvited(await askJson<Invited>("POST", "invitations", who));
     } catch (error) {
-      setWrong(error instanceof Refused ? error.message : words.away);
+      setWrong(
+        error instanceof Refused ? whyNot({ reason: error.reason, detail: error.message }) : words.away,
+      );
     }
   }
 

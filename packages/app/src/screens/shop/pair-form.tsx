@@ -5,6 +5,7 @@ import { PAIRED } from "../../sync/paired.ts";
 import { askJson, Refused } from "../../sync/remote.ts";
 import { beginSync } from "../../sync/runner.ts";
 import { TextField } from "../../ui/text-field.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import type { Me } from "./me.ts";
 import { useShopWords } from "./shop-words.ts";
 
@@ -19,6 +20,7 @@ const FIRST_CODE = 16;
 /** The code, a name for this device, and for a first start the names of the shop and its owner. */
 export function PairForm({ code: given, onPaired }: PairFormProps) {
   const words = useShopWords();
+  const whyNot = useRefusal();
   const shop = useShop();
   const [{ person }, setPreferences] = usePreferences();
   const [code, setCode] = useState(given);
@@ -48,7 +50,11 @@ export function PairForm({ code: given, onPaired }: PairFormProps) {
       beginSync(shop);
       onPaired(me);
     } catch (error) {
-      setWrong(error instanceof Refused && error.reason !== "no-server" ? error.message : words.noServer);
+      setWrong(
+        error instanceof Refused && error.reason !== "no-server"
+          ? whyNot({ reason: error.reason, detail: error.message })
+          : words.noServer,
+      );
       setBusy(false);
     }
   }

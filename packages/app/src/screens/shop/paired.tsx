@@ -7,6 +7,7 @@ import { syncState } from "../../sync/state.ts";
 import { StateLine } from "../../sync/state-line.tsx";
 import { DAMAGED } from "../../sync/sync-once.ts";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { BringIn } from "./bring-in.tsx";
 import { Devices } from "./devices.tsx";
 import type { Me } from "./me.ts";
@@ -17,6 +18,7 @@ export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: () =>
   const words = useShopWords();
   const { settings } = useShop().database;
   const { notTaken } = useWatched(syncState);
+  const whyNot = useRefusal();
 
   async function leave(): Promise<void> {
     endSync();
@@ -36,7 +38,7 @@ export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: () =>
         <ul class="rows">
           {notTaken.slice(-20).map(({ id, reason, detail }) => (
             <li key={id} class="problem">
-              {id}: {reason === DAMAGED ? words.damaged : detail}
+              {id}: {reason === DAMAGED ? words.damaged : whyNot({ reason, detail })}
             </li>
           ))}
         </ul>

@@ -8,6 +8,7 @@ import { useAnswer, useShop } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { TextField } from "../../ui/text-field.tsx";
 import { say } from "../../ui/toast.tsx";
+import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 
 /** A setup that came as a link: what would come in, and the tap that takes it. Without one, a place to paste it. */
@@ -43,6 +44,7 @@ function PasteLink() {
 
 function Offered({ data }: { readonly data: string }) {
   const words = useWords().take;
+  const whyNot = useRefusal();
   const [unpacked, setUnpacked] = useState<Outcome<readonly string[]> | null>(null);
   useEffect(() => {
     let current = true;
@@ -55,7 +57,7 @@ function Offered({ data }: { readonly data: string }) {
   if (!unpacked.ok) {
     return (
       <p class="warn" role="alert">
-        {unpacked.detail}
+        {whyNot(unpacked)}
       </p>
     );
   }

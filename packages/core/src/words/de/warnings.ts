@@ -1,5 +1,7 @@
 import type { CoreWords } from "../core-words.ts";
 import { withComma } from "../figures.ts";
+import { refusalText } from "../refusal.ts";
+import { refusals } from "./refusals.ts";
 
 const place = (heightM: number | null): string =>
   heightM === null ? "auf Meereshöhe" : `auf ${withComma(heightM)} m`;
@@ -112,7 +114,8 @@ export const warnings: CoreWords["warnings"] = {
 
   "air-assumed": ({ placeM }) =>
     `Keine Luft ist notiert: Normalluft ${place(placeM)} wurde genommen, mit breitem Band. Notier die Luft mit Temperatur und Höhe oder Luftdruck.`,
-  "air-unusable": ({ why, placeM }) => `${why.detail} Bis dahin gilt Normalluft ${place(placeM)}.`,
+  "air-unusable": ({ why, placeM }) =>
+    `${refusalText(why, { refusals })} Bis dahin gilt Normalluft ${place(placeM)}.`,
   "temperature-assumed": "Bei der Luft ist keine Temperatur notiert: Die der Normalluft wurde genommen.",
   "height-assumed": "Bei der Luft ist keine Höhe notiert: Meereshöhe wurde genommen, mit breitem Band.",
   "air-old":
@@ -120,7 +123,7 @@ export const warnings: CoreWords["warnings"] = {
 
   "fuel-assumed": ({ ratio }) =>
     `Kein Kraftstoff ist notiert: ${fuel(ratio)} wurde genommen. Trag den Kraftstoff beim Motorrad ein.`,
-  "fuel-unusable": ({ why, ratio }) => `${why.detail} Bis dahin gilt ${fuel(ratio)}.`,
+  "fuel-unusable": ({ why, ratio }) => `${refusalText(why, { refusals })} Bis dahin gilt ${fuel(ratio)}.`,
   "oil-assumed": ({ ratio }) => `Wie viel Öl im Kraftstoff ist, steht nicht da: ${ratio}:1 wurde genommen.`,
   "fuel-density": ({ kgPerM3 }) =>
     `${kgPerM3} kg/m³ bei 15 °C liegt außerhalb der Tabelle für Benzin (653 bis 770): Wie dicht es warm oder kalt ist, ist geraten.`,
@@ -155,7 +158,7 @@ export const warnings: CoreWords["warnings"] = {
   "shop-makers": ({ makers }) =>
     `Die Zahlen der Werkstatt stehen auf Düsen von ${makers.join(", ")}; die gleiche Zahl eines anderen Herstellers kann um 5 % abweichen.`,
 
-  "needle-measurement-unusable": ({ why }) => why.detail,
+  "needle-measurement-unusable": ({ why }) => refusalText(why, { refusals }),
   "needle-reading-left-out": ({ mm, atMm, expectedMm, atEnd }) =>
     `${fixed(mm, 3)} mm bei ${fixed(atMm, 1)} mm wurde weggelassen: Die anderen Messungen sagen dort ${fixed(expectedMm, 3)} mm. Miss noch einmal${atEnd ? ", und zweimal daneben: Dort kann ein weiterer Kegel beginnen" : ""}.`,
   "needle-scatter":

@@ -1,5 +1,7 @@
 import type { CoreWords } from "../core-words.ts";
 import { withComma } from "../figures.ts";
+import { refusalText } from "../refusal.ts";
+import { refusals } from "./refusals.ts";
 
 const place = (heightM: number | null): string =>
   heightM === null ? "al nivel del mar" : `a ${withComma(heightM)} m`;
@@ -108,7 +110,8 @@ export const warnings: CoreWords["warnings"] = {
 
   "air-assumed": ({ placeM }) =>
     `No hay aire anotado: se tomó aire normal ${place(placeM)}, con banda ancha. Anota el aire con temperatura y altura o presión.`,
-  "air-unusable": ({ why, placeM }) => `${why.detail} Hasta entonces vale aire normal ${place(placeM)}.`,
+  "air-unusable": ({ why, placeM }) =>
+    `${refusalText(why, { refusals })} Hasta entonces vale aire normal ${place(placeM)}.`,
   "temperature-assumed": "No hay temperatura anotada con el aire: se tomó la del aire normal.",
   "height-assumed": "No hay altura anotada con el aire: se tomó el nivel del mar, con banda ancha.",
   "air-old":
@@ -116,7 +119,8 @@ export const warnings: CoreWords["warnings"] = {
 
   "fuel-assumed": ({ ratio }) =>
     `No hay combustible anotado: se tomó ${fuel(ratio)}. Anota el combustible en los datos de la moto.`,
-  "fuel-unusable": ({ why, ratio }) => `${why.detail} Hasta entonces vale ${fuel(ratio)}.`,
+  "fuel-unusable": ({ why, ratio }) =>
+    `${refusalText(why, { refusals })} Hasta entonces vale ${fuel(ratio)}.`,
   "oil-assumed": ({ ratio }) => `No se dijo cuánto aceite lleva el combustible: se tomó ${ratio}:1.`,
   "fuel-density": ({ kgPerM3 }) =>
     `${kgPerM3} kg/m³ a 15 °C queda fuera de la tabla de la gasolina (653 a 770): su densidad en caliente o en frío es una conjetura.`,
@@ -149,7 +153,7 @@ export const warnings: CoreWords["warnings"] = {
   "shop-makers": ({ makers }) =>
     `Los números del taller son de chiclés de ${makers.join(", ")}; el mismo número de otro fabricante puede diferir un 5 %.`,
 
-  "needle-measurement-unusable": ({ why }) => why.detail,
+  "needle-measurement-unusable": ({ why }) => refusalText(why, { refusals }),
   "needle-reading-left-out": ({ mm, atMm, expectedMm, atEnd }) =>
     `${fixed(mm, 3)} mm a ${fixed(atMm, 1)} mm se dejó fuera: las otras medidas dicen ${fixed(expectedMm, 3)} mm allí. Mide otra vez${atEnd ? ", y dos veces más al lado: allí puede empezar otro cono" : ""}.`,
   "needle-scatter":

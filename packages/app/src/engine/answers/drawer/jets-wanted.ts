@@ -16,6 +16,7 @@ import {
   type Wanted,
 } from "@jetwright/core";
 import { shopDrawer } from "@jetwright/records";
+import { whyRefused } from "../../sentences.ts";
 import type { EngineState } from "../../state.ts";
 import { ranRight } from "../air/ran-right.ts";
 import type { RangeGiven } from "./riding-range.ts";
@@ -48,11 +49,15 @@ export interface JetsWanted {
 }
 
 const PLACES = ["main", "pilot"] as const;
+const UNKNOWN = {
+  main: refuse("main jet not known", "Its main jet is not known: take it out and read its number."),
+  pilot: refuse("pilot jet not known", "Its pilot jet is not known: take it out and read its number."),
+} as const;
 const SIDE = { main: "mains", pilot: "pilots" } as const;
 
 /** The fewest jets to buy so that every bike on the list has a right one everywhere in the range. */
 export function jetsWanted(
-  { shop }: EngineState,
+  { shop, words }: EngineState,
   { range }: { readonly range: RangeGiven },
 ): Outcome<JetsWanted> {
   const { lowestM, highestM, coldestC, hottestC } = range;
@@ -73,13 +78,13 @@ export function jetsWanted(
     const base = ranRight(shop, bike);
     const wanted = base.ok ? jetsWantedBy(name, base.value.situation, asked) : base;
     if (!base.ok || !wanted.ok) {
-      leftOut.push({ bike: name, why: wanted.ok ? "" : wanted.detail });
+      leftOut.push({ bike: name, why: wanted.ok ? "" : whyRefused(words.language, wanted) });
       continue;
     }
     for (const place of PLACES) {
       const jet = base.value.situation.setup[place].part;
       if (jet === null) {
-        leftOut.push({ bike: name, why: `Its ${place} jet is not known: take it out and read its number.` });
+        leftOut.push({ bike: name, why: whyRefused(words.language, UNKNOWN[place]) });
         continue;
       }
       const key = `${place} ${jet.numbering} ${jet.maker.trim().toLowerCase()}`;
