@@ -55,7 +55,9 @@ for (const [name, allowed] of Object.entries(core)) {
   });
 }
 for (const [name, allowed] of Object.entries(packages)) {
-  const door = allowed.map((other) => `^packages/${other}/src/(index|words/(en|de|es)(/starting)?)[.]ts$`);
+  const door = allowed.map(
+    (other) => `^packages/${other}/src/(index|words/(en|de|es)(/(starting|refusals))?)[.]ts$`,
+  );
   const inside = [`^packages/${name}/`, ...door].join("|");
   forbidden.push({
     name: `package ${name}`,
