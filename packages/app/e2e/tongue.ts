@@ -22,6 +22,8 @@ const TYPED = [
   "marks",
   "of",
   "notes",
+  "complaint",
+  "handedOver",
 ];
 
 function typedIn(value: unknown, field = ""): readonly string[] {
