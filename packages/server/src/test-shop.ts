@@ -14,13 +14,14 @@ export interface TestShop {
   readonly bugs: readonly unknown[];
 }
 
-export async function testShop(): Promise<TestShop> {
+export async function testShop(more: { readonly shopBytes?: number } = {}): Promise<TestShop> {
   const bugs: unknown[] = [];
   const server = await startServer({
     database: openSqlite(":memory:"),
     port: 0,
     host: "localhost",
     appFolder: null,
+    ...more,
     log: (fields) => fields.what === "bug" && bugs.push(fields.why),
     allowances: { code: PLENTY, codes: PLENTY, request: PLENTY, stranger: PLENTY },
   });

@@ -27,9 +27,10 @@ export const blobRemoteBy = (ask: Ask): BlobRemote => ({
       "content-type": piece.type,
     };
     const sent = ask("PUT", `blobs/${hash}/upload`, piece, PATIENCE, headers);
-    const answer = await unless(sent, 404, 409, 413, 415, 422);
+    const answer = await unless(sent, 404, 409, 413, 415, 422, 507);
     if (typeof answer !== "number")
       return { said: "taken", progress: (await answer.json()) as UploadProgress };
+    if (answer === 507) return { said: "no-room" };
     return { said: answer === 404 || answer === 409 ? "elsewhere" : "never" };
   },
   get: async (hash) => {

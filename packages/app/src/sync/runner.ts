@@ -62,6 +62,7 @@ export function beginSync(shop: Shop): void {
       ((await settings.get(SETTLED))?.value as Settled | undefined) ?? { there: [], never: [] },
     settle: (settled) => settings.put({ key: SETTLED, value: settled }),
     left: (count) => say({ pictures: count }),
+    kept: (never, noRoom) => say({ picturesKept: never, noRoom }),
     stop: () => again || ended,
   };
 

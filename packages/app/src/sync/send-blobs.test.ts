@@ -17,6 +17,7 @@ function phone(pictures: readonly Blob[] = []) {
   };
   let settled: Settled = { there: [], never: [] };
   const left: number[] = [];
+  const stays: (readonly [never: number, noRoom: boolean])[] = [];
   const local: BlobLocal = {
     photos: {
       held: async () => [...kept].map(([hash, picture]) => ({ hash, bytes: picture.size })),
@@ -27,9 +28,10 @@ function phone(pictures: readonly Blob[] = []) {
       settled = now;
     },
     left: (count) => void left.push(count),
+    kept: (...told) => void stays.push(told),
     stop: () => false,
   };
-  return { local, kept, put, left, settled: () => settled, ready: Promise.all(pictures.map(put)) };
+  return { local, kept, put, left, stays, settled: () => settled, ready: Promise.all(pictures.map(put)) };
 }
 
 const jpeg = (size: number, number = 1): Blob => new Blob([blob(size, number).bytes], { type: "image/jpeg" });
@@ -87,6 +89,7 @@ describe("pictures and clips", () => {
     await sendBlobs(one.local, blobsAt(base, token));
     expect(one.settled()).toEqual({ there: [hashes[2]], never: [hashes[0], hashes[1]] });
     expect(one.kept.size).toBe(3);
+    expect(one.stays).toEqual([[2, false]]);
     await server.stop();
     expect(bugs).toEqual([]);
   });
@@ -103,6 +106,29 @@ describe("pictures and clips", () => {
     await server.stop();
     expect(bugs).toEqual([]);
   });
+});
+
+test("a shop without room says so, is asked once a round, and goes on with what it has begun", async () => {
+  const one = phone([jpeg(300, 1), jpeg(300, 2), jpeg(300, 3)]);
+  const [first, second, begun] = await one.ready;
+  const { server, base, token, bugs } = await testShop({ shopBytes: 300 });
+  const remote = blobsAt(base, token);
+  await remoteAt(base, token).push([first, second, begun].map((hash, i) => lineOf(`p${i}`, { text: hash! })));
+  await remote.piece(begun!, 0, 300, jpeg(300, 3).slice(0, 100, "image/jpeg"));
+  const asked: string[] = [];
+  const watched: BlobRemote = {
+    ...remote,
+    piece: (hash, ...more) => {
+      asked.push(hash);
+      return remote.piece(hash, ...more);
+    },
+  };
+  await sendBlobs(one.local, watched);
+  expect(asked).toEqual([first, begun]);
+  expect(one.settled()).toEqual({ there: [begun], never: [] });
+  expect([one.left.at(-1), one.stays.at(-1)]).toEqual([2, [0, true]]);
+  await server.stop();
+  expect(bugs).toEqual([]);
 });
 
 test("records come first: the sending ends after the piece that is on its way", async () => {

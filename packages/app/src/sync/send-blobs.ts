@@ -11,6 +11,8 @@ export type PieceAnswer =
   | { readonly said: "taken"; readonly progress: UploadProgress }
   /** Another place is the one to go on from. */
   | { readonly said: "elsewhere" }
+  /** The shop or its disk is full now. */
+  | { readonly said: "no-room" }
   /** It will never be taken: too large, of a type that is not kept, or not what its fingerprint says. */
   | { readonly said: "never" };
 
@@ -35,6 +37,8 @@ export interface BlobLocal {
   readonly settle: (settled: Settled) => Promise<void>;
   /** How many are still to be sent. */
   readonly left: (count: number) => void;
+  /** How many the shop will never take, and whether it has no room for others now. */
+  readonly kept: (never: number, noRoom: boolean) => void;
   /** Something more urgent waits: the sending ends after the piece that is on its way. */
   readonly stop: () => boolean;
 }
@@ -60,25 +64,30 @@ export async function sendBlobs(local: BlobLocal, remote: BlobRemote): Promise<v
     never: never.filter((hash) => here.has(hash)),
   };
   let left = waiting.length;
+  let noRoom = false;
   local.left(left);
   for (const { hash } of waiting) {
     if (local.stop()) return;
-    const end = await sendOne(hash, local, remote);
-    if (end === "later") continue;
+    const end = await sendOne(hash, local, remote, !noRoom);
+    noRoom ||= end === "no-room";
+    if (end === "later" || end === "no-room") continue;
     settled = { ...settled, [end]: [...settled[end], hash] };
     await local.settle(settled);
     local.left(--left);
   }
+  local.kept(settled.never.length, noRoom);
 }
 
 async function sendOne(
   hash: string,
   local: BlobLocal,
   remote: BlobRemote,
-): Promise<"there" | "never" | "later"> {
+  mayBegin: boolean,
+): Promise<"there" | "never" | "no-room" | "later"> {
   let progress = await remote.progress(hash);
   if (progress === null) return "later";
   if (progress.whole) return "there";
+  if (progress.arrived === 0 && !mayBegin) return "later";
   const blob = await local.photos.get(hash);
   if (blob === undefined) return "later";
   for (let tries = TRIES; tries > 0; ) {
@@ -87,7 +96,7 @@ async function sendOne(
     // What arrived may be of another size than ours: then it begins anew.
     const from = arrived < blob.size ? arrived : 0;
     const answer = await remote.piece(hash, from, blob.size, blob.slice(from, from + PIECE, blob.type));
-    if (answer.said === "never") return "never";
+    if (answer.said === "never" || answer.said === "no-room") return answer.said;
     if (answer.said === "taken") ({ progress } = answer);
     else {
       tries--;

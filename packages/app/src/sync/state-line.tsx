@@ -6,12 +6,14 @@ import { syncState } from "./state.ts";
 /** "12 records not yet at the shop", or that all are there. */
 export function StateLine() {
   const words = useShopWords();
-  const { connection, waiting, pictures, notTaken } = useWatched(syncState);
+  const { connection, waiting, pictures, picturesKept, noRoom, notTaken } = useWatched(syncState);
   return (
     <p class="quiet small" role="status">
       <Link href="/shop">
         {connection === "shut-out" ? words.shutOut : waiting > 0 ? words.waiting(waiting) : words.together}
         {connection !== "shut-out" && pictures > 0 && ` ${words.pictures(pictures)}`}
+        {picturesKept > 0 && ` ${words.picturesKept(picturesKept)}`}
+        {noRoom && ` ${words.noRoom}`}
         {connection === "away" && ` ${words.away}`}
         {notTaken.length > 0 && ` ${words.notTaken(notTaken.length)}`}
       </Link>

@@ -8,8 +8,19 @@ export interface SyncState {
   readonly waiting: number;
   /** Pictures and clips not yet at the shop. */
   readonly pictures: number;
+  /** Pictures and clips that the shop will never take. */
+  readonly picturesKept: number;
+  /** The shop has no room for more of them now. */
+  readonly noRoom: boolean;
   /** Records that the shop did not take. */
   readonly notTaken: readonly NotTaken[];
 }
 
-export const syncState = watched<SyncState>({ connection: "away", waiting: 0, pictures: 0, notTaken: [] });
+export const syncState = watched<SyncState>({
+  connection: "away",
+  waiting: 0,
+  pictures: 0,
+  picturesKept: 0,
+  noRoom: false,
+  notTaken: [],
+});

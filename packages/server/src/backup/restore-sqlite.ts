@@ -10,10 +10,13 @@ import { type CopyReason, copySqlite } from "./copy-sqlite.ts";
  * server started on it sees the whole of that or nothing.
  */
 export async function restoreSqlite(from: string, to: string): Promise<Outcome<null, CopyReason>> {
-  if (existsSync(to)) {
+  // A write-ahead log left behind by another database would be played into this one (SQLite, "How To Corrupt An SQLite
+  // Database File", on mispaired journals; from memory).
+  const there = [to, `${to}-wal`, `${to}-shm`].find((path) => existsSync(path));
+  if (there !== undefined) {
     return refuse(
       "already-there",
-      `${to} is there already. Move it away, or name another folder with --data.`,
+      `${there} is there already. Move it away, or name another folder with --data.`,
     );
   }
   const part = `${to}.restoring`;

@@ -107,3 +107,17 @@ test.each(["serve", "backup", "restore"])("%s --help teaches", async (name) => {
   expect(code).toBe(0);
   expect(out).toContain(`jetwright ${name}`);
 });
+
+test("a write-ahead log that another database left behind is not taken for the restored one's", async () => {
+  const { data, stop } = await busyShop("left-behind");
+  await run("backup", at("left.sqlite"), "--data", data);
+  await stop();
+  mkdirSync(at("moved"));
+  writeFileSync(join(at("moved"), `${LOG_FILE}-wal`), "of the one moved away");
+  const restored = await run("restore", at("left.sqlite"), "--data", at("moved"));
+  expect(restored).toMatchObject({
+    code: 2,
+    error: expect.stringContaining(`${LOG_FILE}-wal is there already`),
+  });
+  expect(existsSync(join(at("moved"), LOG_FILE))).toBe(false);
+});

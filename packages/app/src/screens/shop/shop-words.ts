@@ -21,6 +21,11 @@ const en = {
   waiting: (n: number) => (n === 1 ? "1 record not yet at the shop." : `${n} records not yet at the shop.`),
   pictures: (n: number) =>
     n === 1 ? "1 picture or clip not yet there." : `${n} pictures and clips not yet there.`,
+  picturesKept: (n: number) =>
+    n === 1
+      ? "1 picture or clip stays on this device: the shop does not take it, as it is too large or of another type."
+      : `${n} pictures and clips stay on this device: the shop does not take them, as they are too large or of another type.`,
+  noRoom: "The shop has no room for more pictures and clips now.",
   away: "The shop cannot be reached now; work on.",
   shutOut: "This device was shut out of the shop. What it holds stays here.",
   notTaken: (n: number) =>
@@ -70,6 +75,11 @@ const de: ShopWords = {
     n === 1 ? "1 Eintrag noch nicht in der Werkstatt." : `${n} Einträge noch nicht in der Werkstatt.`,
   pictures: (n) =>
     n === 1 ? "1 Bild oder Tonaufnahme noch nicht dort." : `${n} Bilder und Tonaufnahmen noch nicht dort.`,
+  picturesKept: (n) =>
+    n === 1
+      ? "1 Bild oder Tonaufnahme bleibt auf diesem Gerät: Die Werkstatt nimmt sie nicht an, zu groß oder von anderer Art."
+      : `${n} Bilder und Tonaufnahmen bleiben auf diesem Gerät: Die Werkstatt nimmt sie nicht an, zu groß oder von anderer Art.`,
+  noRoom: "Die Werkstatt hat gerade keinen Platz für weitere Bilder und Tonaufnahmen.",
   away: "Die Werkstatt ist gerade nicht zu erreichen; arbeite weiter.",
   shutOut: "Dieses Gerät wurde ausgeschlossen. Was es enthält, bleibt hier.",
   notTaken: (n) =>
@@ -117,6 +127,11 @@ const es: ShopWords = {
     n === 1 ? "1 anotación aún no está en el taller." : `${n} anotaciones aún no están en el taller.`,
   pictures: (n) =>
     n === 1 ? "1 imagen o sonido aún no está allí." : `${n} imágenes y sonidos aún no están allí.`,
+  picturesKept: (n) =>
+    n === 1
+      ? "1 imagen o sonido se queda en este aparato: el taller no lo acepta, por su tamaño o su tipo."
+      : `${n} imágenes y sonidos se quedan en este aparato: el taller no los acepta, por su tamaño o su tipo.`,
+  noRoom: "El taller no tiene sitio ahora para más imágenes y sonidos.",
   away: "Ahora no se puede llegar al taller; sigue trabajando.",
   shutOut: "Este aparato fue excluido del taller. Lo que guarda se queda aquí.",
   notTaken: (n) => (n === 1 ? "El taller no aceptó 1 anotación." : `El taller no aceptó ${n} anotaciones.`),
