@@ -8,6 +8,7 @@ import { useAnswer } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { dayText } from "../../words/dates.ts";
 import { useWords } from "../../words/use-words.ts";
+import "../../styles/air.css";
 import { bikeAddress } from "../bike/bike-bar.tsx";
 
 interface LastHereProps {
@@ -61,7 +62,7 @@ function Ran({ ran }: { readonly ran: RanHere }) {
     ran.fuel,
   ];
   return (
-    <li class="stack">
+    <li class="stack ran">
       <h3>{ran.own ? words.own : ran.bikeName}</h3>
       <p>{ran.setup}</p>
       <p class="quiet small">{air.filter(Boolean).join(" · ")}</p>

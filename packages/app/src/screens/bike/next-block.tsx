@@ -1,15 +1,13 @@
 import type { Step } from "@jetwright/core";
 import { Link } from "wouter-preact";
 import { useWords } from "../../words/use-words.ts";
-import { tellsSureness } from "../step/sureness.ts";
+import { surenessText } from "../step/sureness.ts";
 import { bikeAddress } from "./bike-bar.tsx";
 
 /** The one loud thing on the page: what to do next. */
 export function NextBlock({ bike, step }: { readonly bike: string; readonly step: Step }) {
-  const {
-    bike: words,
-    step: { sureness },
-  } = useWords();
+  const { bike: words, step: stepWords } = useWords();
+  const sure = surenessText(step, stepWords);
   const stop = step.kind === "stop";
   const why = step.why.map(({ text }) => text).slice(0, 2);
   return (
@@ -17,7 +15,7 @@ export function NextBlock({ bike, step }: { readonly bike: string; readonly step
       <span class="quiet small">{words.nextIn(step.minutes)}</span>
       <h2>{step.title}</h2>
       <p>{why.length > 0 ? `${why.join(". ")}.` : step.expect}</p>
-      {tellsSureness(step) && <span class="quiet small">{words.sure(sureness[step.sure.words])}</span>}
+      {sure !== null && <span class="quiet small">{sure}</span>}
       <Link class="button" href={bikeAddress(bike, "next")}>
         {words.showMe}
       </Link>

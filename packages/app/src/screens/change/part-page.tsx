@@ -6,6 +6,7 @@ import { ScrewPicture } from "../../pictures/screw-picture.tsx";
 import { CarburetorSection } from "../../pictures/section/carburetor-section.tsx";
 import { poseAt } from "../../pictures/section/pose.ts";
 import { SectionDrawing } from "../../pictures/section/section-drawing.tsx";
+import { useTurns } from "../../preferences/use-figure.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import "../../styles/section.css";
 import { Choice } from "../../ui/choice.tsx";
@@ -42,7 +43,8 @@ export function PartPage({ part, draft, anatomies, wrong, onChange, onPhoto, onR
   const photoWords = useWords().photos;
   const [{ person }] = usePreferences();
   const { how, now, proposed } = planned(draft, part);
-  const written = valueText(part, now);
+  const turns = useTurns();
+  const written = valueText(part, now, turns);
   const first: Came = { is: written === null ? "other" : "as-written", typed: {}, how: "read by eye" };
   const came = draft.came[part];
   const is = came?.is ?? null;
@@ -184,10 +186,10 @@ function PartDrawing({ part, draft, anatomies }: Pick<PartPageProps, "part" | "d
 }
 
 /** What the log says is in, short; null when nobody knows. */
-function valueText(part: LabourPart, now: unknown): string | null {
+function valueText(part: LabourPart, now: unknown, turns: (turns: number) => string): string | null {
   if (typeof now !== "object" || now === null) return null;
   const { number, marks, maker } = typedFrom(part, now);
-  const figure = number || marks;
+  const figure = (part === "screw" && number ? turns(Number(number)) : number) || marks;
   if (!figure) return null;
   return maker ? `${figure} (${maker})` : figure;
 }

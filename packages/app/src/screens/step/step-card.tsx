@@ -6,7 +6,7 @@ import { usePreferences } from "../../preferences/use-preferences.ts";
 import { Cautions } from "../../ui/cautions.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
-import { tellsSureness } from "./sureness.ts";
+import { surenessText } from "./sureness.ts";
 
 interface StepCardProps {
   readonly bike: string;
@@ -23,6 +23,7 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
   const [preferences] = usePreferences();
   const names = useWords().fitted.part;
   const stop = step.kind === "stop";
+  const sure = surenessText(step, words);
   // A ride says with its notes how far the throttle may go.
   const saidInNotes = step.kind === "ride" && step.topThrottle !== "free" && step.notes.length > 0;
   const heard = step.why.find(({ record }) => standing.heard.includes(record))?.record;
@@ -40,7 +41,7 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
           </p>
         ))}
         {step.why.length === 0 ? (
-          !stop && <p>{words.whyNone}</p>
+          !stop && step.id !== "confirm" && <p>{words.whyNone}</p>
         ) : (
           <ul aria-label={words.why}>
             {step.why.map(({ record, text }) => {
@@ -62,7 +63,7 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
         <p>
           {words.undo}: {step.undo}
         </p>
-        {tellsSureness(step) && <p class="quiet small">{words.sure(words.sureness[step.sure.words])}</p>}
+        {sure !== null && <p class="quiet small">{sure}</p>}
         <Cautions ids={step.cautions.slice(0, stop ? undefined : 2)} />
         {to !== null && (
           <Link class="button" href={to} onClick={onFollow}>

@@ -1,4 +1,5 @@
 import type { Step } from "@jetwright/core";
+import { Link } from "wouter-preact";
 import { useAnswer, useShop } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
@@ -19,7 +20,10 @@ interface StepPageProps {
 /** The next step in full, and the other ways; with an index, one of those in full. */
 export function StepPage({ params }: StepPageProps) {
   const { bike } = params;
-  const words = useWords().step;
+  const {
+    step: words,
+    bike: { sheet },
+  } = useWords();
   const shop = useShop();
   const view = useAnswer("bike", { bike });
   const advice = useAnswer("advice", { bike });
@@ -59,9 +63,14 @@ export function StepPage({ params }: StepPageProps) {
         to={stepAddress(bike, step, shown, standing.value.checkOf)}
         onFollow={() => void note(true)}
       />
-      {step.id === "confirm" && standing.value.rightAt === null && (
-        <MarkRight bike={bike} airNoted={standing.value.air.noted} />
-      )}
+      {step.id === "confirm" &&
+        (standing.value.rightAt === null ? (
+          <MarkRight bike={bike} airNoted={standing.value.air.noted} />
+        ) : (
+          <Link class="button" href={bikeAddress(bike, "sheet")}>
+            {sheet}
+          </Link>
+        ))}
       <OtherWays bike={bike} ways={ways} shown={shown} />
       <SomethingElse bike={bike} onDecline={() => note(false)} />
     </Screen>

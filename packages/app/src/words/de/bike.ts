@@ -55,7 +55,6 @@ export const bike: Words["bike"] = {
   next: "Als Nächstes",
   minutes: (minutes) => `${Math.round(minutes)} Minuten`,
   nextIn: (minutes) => `Als Nächstes, ${Math.round(minutes)} Minuten`,
-  sure: (words) => `Wie sicher: ${words}`,
   showMe: "Zeig mir, wie",
   assumed: (count) => (count === 1 ? "Eine Sache ist angenommen" : `${count} Dinge sind angenommen`),
   leftOut: (count) => (count === 1 ? "Ein Eintrag ist weggelassen" : `${count} Einträge sind weggelassen`),

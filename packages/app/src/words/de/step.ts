@@ -13,6 +13,7 @@ export const step: Words["step"] = {
   wrongIf: "Es war falsch, wenn",
   undo: "So geht es zurück",
   sure: (words) => `Wie sicher: ${words}`,
+  sureRight: (words) => `Wie sicher, dass es überall stimmt: ${words}`,
   sureness: {
     "very likely": "sehr wahrscheinlich",
     likely: "wahrscheinlich",

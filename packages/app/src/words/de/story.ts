@@ -3,6 +3,9 @@ import { plainFigure } from "../figures.ts";
 
 const n = (x: number): string => plainFigure(x, "de");
 
+const throttle = (opening: string): string =>
+  opening === "closed" ? "Gas zu" : opening === "full" ? "Vollgas" : opening;
+
 /** One sentence for each kind of record, in German. */
 export const story: StoryWords = {
   described: (what) => (what === "" ? "Das Motorrad wurde beschrieben" : `Das Motorrad: ${what}`),
@@ -53,8 +56,8 @@ export const story: StoryWords = {
   fuelNotTold: "mehr ist nicht gesagt",
   rode: (what) => (what === "" ? "Gefahren, nichts berichtet" : `Gefahren: ${what}`),
   cold: "Motor nicht ganz warm",
-  at: (what, opening) =>
-    `${what} bei ${opening === "closed" ? "Gas zu" : opening === "full" ? "Vollgas" : opening}`,
+  at: (what, opening) => `${what} bei ${throttle(opening)}`,
+  sign: (what, opening) => `${throttle(opening)}: ${what}`,
   notSeen: (what) => `nicht: ${what}`,
   felt: { better: "besser", same: "gleich", worse: "schlechter" },
   quoted: (words) => `„${words}“`,

@@ -54,7 +54,6 @@ export const bike = {
   next: "Next",
   minutes: (minutes: number) => `${Math.round(minutes)} minutes`,
   nextIn: (minutes: number) => `Next, ${Math.round(minutes)} minutes`,
-  sure: (words: string) => `How sure: ${words}`,
   showMe: "Show me how",
   assumed: (count: number) => (count === 1 ? "One thing is assumed" : `${count} things are assumed`),
   leftOut: (count: number) => (count === 1 ? "One record is left out" : `${count} records are left out`),

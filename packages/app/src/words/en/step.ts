@@ -11,6 +11,7 @@ export const step = {
   wrongIf: "It was wrong if",
   undo: "To undo it",
   sure: (words: string) => `How sure: ${words}`,
+  sureRight: (words: string) => `How sure that it is right everywhere: ${words}`,
   sureness: {
     "very likely": "very likely",
     likely: "likely",

@@ -52,6 +52,7 @@ export const story = {
   rode: (what: string) => (what === "" ? "Ridden, nothing reported" : `Ridden: ${what}`),
   cold: "engine not fully warm",
   at: (what: string, opening: string) => `${what} at ${opening}`,
+  sign: (what: string, opening: string) => `${opening}: ${what}`,
   notSeen: (what: string) => `not: ${what}`,
   felt: { better: "better", same: "the same", worse: "worse" },
   quoted: (words: string) => `“${words}”`,

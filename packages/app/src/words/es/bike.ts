@@ -51,7 +51,6 @@ export const bike: Words["bike"] = {
   next: "Ahora",
   minutes: (minutes) => `${Math.round(minutes)} minutos`,
   nextIn: (minutes) => `Ahora, ${Math.round(minutes)} minutos`,
-  sure: (words) => `Seguridad: ${words}`,
   showMe: "Enséñame cómo",
   assumed: (count) => (count === 1 ? "Se supone una cosa" : `Se suponen ${count} cosas`),
   leftOut: (count) => (count === 1 ? "Queda fuera una anotación" : `Quedan fuera ${count} anotaciones`),

@@ -13,6 +13,7 @@ export const step: Words["step"] = {
   wrongIf: "Fue un error si",
   undo: "Para deshacerlo",
   sure: (words) => `Seguridad: ${words}`,
+  sureRight: (words) => `Seguridad de que va bien en todo: ${words}`,
   sureness: {
     "very likely": "muy probable",
     likely: "probable",

@@ -57,6 +57,8 @@ export const story: StoryWords = {
     opening === "closed"
       ? `${what} con el gas cerrado`
       : `${what} a ${opening === "full" ? "todo gas" : opening}`,
+  sign: (what, opening) =>
+    `${opening === "closed" ? "gas cerrado" : opening === "full" ? "todo gas" : opening}: ${what}`,
   notSeen: (what) => `no: ${what}`,
   felt: { better: "mejor", same: "igual", worse: "peor" },
   quoted: (words) => `«${words}»`,

@@ -50,7 +50,7 @@ describe("a record in one sentence", () => {
       ],
     ],
     ["k04", ["14 °C (57 °F)", "962 hPa at the place", "420 m (1378 ft)", "60 % humidity"]],
-    ["k05", ["Ridden", "at 1/2", "not: ", "at full", "“blubbers up the long hill”"]],
+    ["k05", ["Ridden: 1/2: ", "not: ", "full: ", "“blubbers up the long hill”"]],
     ["k06", ["Fitted: clip in groove 2", "why: rich in the middle"]],
     ["k07", ["better at 1/2", "the same at 1/8"]],
     ["k08", ["at closed", "“clear peak”"]],

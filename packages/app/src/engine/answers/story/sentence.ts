@@ -238,8 +238,8 @@ function rideWords(body: Body<"ride-reported">, words: Saying): string {
   const signs = (body.reports ?? []).map(({ sign, opening, seen }) => {
     const known = signById(sign);
     const name = known === undefined ? sign : words.core.signs[known.id].words;
-    const placed = opening === undefined ? name : words.at(name, openingWords(opening));
-    return seen === false ? words.notSeen(placed) : placed;
+    const told = seen === false ? words.notSeen(name) : name;
+    return opening === undefined ? told : words.sign(told, openingWords(opening));
   });
   const felt = (body.against?.felt ?? []).map((one) =>
     words.at(words.felt[one.felt], openingWords(one.opening)),
