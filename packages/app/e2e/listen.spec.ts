@@ -1,10 +1,5 @@
-import { execFileSync } from "node:child_process";
-import { existsSync, renameSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import config from "../playwright.config.ts";
 import { leastOf } from "./least-of.ts";
+import { hearing, madeSound } from "./made-sound.ts";
 import { expect, type Page, test } from "./quiet-test.ts";
 
 // A made recording of known speed played through the browser's own microphone, and what comes of it.
@@ -14,27 +9,9 @@ const HANG = 2;
 const HANG_OFF_S = 0.15;
 /** The button that stops, once the 15.6 s of the recording are heard: 16 s and more. */
 const HEARD_OUT = /^Stop \((1[6-9]|[2-9]\d) s\)/;
-const RECORDING = join(tmpdir(), `jetwright-hang-${IDLE}-${process.ppid}.wav`);
-if (!existsSync(RECORDING)) {
-  const script = fileURLToPath(new URL("../../sound-lab/src/write-take.ts", import.meta.url));
-  const half = `${RECORDING}.${process.pid}`;
-  execFileSync("npx", ["tsx", script, "hang", "4201", `${IDLE}`, `${HANG}`, half]);
-  // Whole or not there: the other runner may look for it meanwhile.
-  renameSync(half, RECORDING);
-}
+const RECORDING = madeSound("hang", "write-take", "hang", "4201", `${IDLE}`, `${HANG}`);
 
-const usual = config.use?.launchOptions ?? {};
-test.use({
-  launchOptions: {
-    ...usual,
-    args: [
-      ...(usual.args ?? []),
-      "--use-fake-ui-for-media-stream",
-      "--use-fake-device-for-media-stream",
-      `--use-file-for-fake-audio-capture=${RECORDING}%noloop`,
-    ],
-  },
-});
+test.use(hearing(RECORDING, "once"));
 
 async function openBike(page: Page): Promise<void> {
   await page.goto("/");

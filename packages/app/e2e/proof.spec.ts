@@ -1,17 +1,9 @@
-import { execFileSync } from "node:child_process";
-import { existsSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { madeSound } from "./made-sound.ts";
 import { expect, test } from "./quiet-test.ts";
 
 // A made recording with its sparks on the second channel, held against what is heard on the first.
 
-const RECORDING = join(tmpdir(), `jetwright-sparks-${process.ppid}.wav`);
-if (!existsSync(RECORDING)) {
-  const script = fileURLToPath(new URL("../../sound-lab/src/write-proof.ts", import.meta.url));
-  execFileSync("npx", ["tsx", script, "4400", RECORDING]);
-}
+const RECORDING = madeSound("sparks", "write-proof", "4400");
 
 test("the sound is held against the sparks, and the result is kept", async ({ page }) => {
   await page.goto("/");

@@ -1,32 +1,12 @@
-import { execFileSync } from "node:child_process";
-import { existsSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import config from "../playwright.config.ts";
+import { hearing, madeSound } from "./made-sound.ts";
 import { expect, test } from "./quiet-test.ts";
 
 // The small screw swept by ear: a made idle of known speed through the browser's own microphone, over and over.
 
 const IDLE = 1680;
-const RECORDING = join(tmpdir(), `jetwright-idle-${IDLE}-${process.ppid}.wav`);
-if (!existsSync(RECORDING)) {
-  const script = fileURLToPath(new URL("../../sound-lab/src/write-take.ts", import.meta.url));
-  execFileSync("npx", ["tsx", script, "idle", "4300", `${IDLE}`, "1", RECORDING]);
-}
+const RECORDING = madeSound("idle", "write-take", "idle", "4300", `${IDLE}`, "1");
 
-const usual = config.use?.launchOptions ?? {};
-test.use({
-  launchOptions: {
-    ...usual,
-    args: [
-      ...(usual.args ?? []),
-      "--use-fake-ui-for-media-stream",
-      "--use-fake-device-for-media-stream",
-      `--use-file-for-fake-audio-capture=${RECORDING}`,
-    ],
-  },
-});
+test.use(hearing(RECORDING, "over and over"));
 
 /** A sweep as another day left it half done: best at 1.6 turns. */
 const HALF_DONE = {
