@@ -113,7 +113,7 @@ export const tests: CoreWords["tests"] = {
     },
     steps: [
       WARM,
-      "20 s Leerlauf, auf 1/4 reißen und zurück.",
+      "20 s Leerlauf, bis zur oben genannten Öffnung aufreißen (1/4, wenn keine genannt ist) und zurück.",
       "Auf den Schalldämpfer sehen: Rauch oder keiner?",
       THREE_TIMES,
     ],

@@ -110,7 +110,7 @@ export const tests = {
     },
     steps: [
       WARM,
-      "Idle for 20 s, snap to 1/4 and back.",
+      "Idle for 20 s, snap to the opening named above (1/4 if none is) and back.",
       "Look at the silencer: smoke or none?",
       THREE_TIMES,
     ],

@@ -111,7 +111,12 @@ export const tests: CoreWords["tests"] = {
       stumble: "Gorgotea y echa humo, se despeja al subir",
       switch: "Nada, y de pronto un golpe",
     },
-    steps: [WARM, "Ralentí 20 s, golpe a 1/4 y vuelta.", "Mira el silencioso: ¿humo o nada?", THREE_TIMES],
+    steps: [
+      WARM,
+      "Ralentí 20 s, golpe hasta la apertura de arriba (1/4 si no hay) y vuelta.",
+      "Mira el silencioso: ¿humo o nada?",
+      THREE_TIMES,
+    ],
     tools: [],
   },
   "slow-versus-fast-opening": {
