@@ -61,55 +61,71 @@ function launch(): { child: ChildProcess; endpoint: Promise<string> } {
   return { child, endpoint };
 }
 
+/** Guards against hanging only: a busy machine is no fault. */
+const PATIENCE = { timeout: 180_000 };
+
 const kept = new Set<string>();
 let lost = 0;
+let killed = 0;
 let failedRounds = 0;
-// One launch more than kills: the last one only looks.
-for (let round = 1; round <= rounds + 1; round++) {
-  const { child, endpoint } = launch();
-  const browser = await chromium.connectOverCDP(await endpoint);
-  const context = browser.contexts()[0]!;
-  const page = await context.newPage();
-  await page.exposeBinding("told", (_source, id: string) => {
-    kept.add(id);
-  });
-  await page.goto(address);
-  await page.waitForFunction(() => "jetwright" in window);
-  const there = new Set(
-    await page.evaluate(async () => {
-      const lines = await (window as unknown as { jetwright: Kept }).jetwright.store.all();
-      return lines.map((line) => (JSON.parse(line) as { id: string }).id);
-    }),
-  );
-  const missing = [...kept].filter((id) => !there.has(id));
-  lost += missing.length;
-  if (missing.length > 0) failedRounds++;
-  for (const id of missing) kept.delete(id);
-  if (round > rounds) {
+
+async function killAgainAndAgain(): Promise<void> {
+  // One launch more than kills: the last one only looks.
+  for (let round = 1; round <= rounds + 1; round++) {
+    const { child, endpoint } = launch();
+    const browser = await chromium.connectOverCDP(await endpoint, PATIENCE);
+    const context = browser.contexts()[0]!;
+    const page = await context.newPage();
+    await page.exposeBinding("told", (_source, id: string) => {
+      kept.add(id);
+    });
+    await page.goto(address, PATIENCE);
+    await page.waitForFunction(() => "jetwright" in window, null, PATIENCE);
+    const there = new Set(
+      await page.evaluate(async () => {
+        const lines = await (window as unknown as { jetwright: Kept }).jetwright.store.all();
+        return lines.map((line) => (JSON.parse(line) as { id: string }).id);
+      }),
+    );
+    const missing = [...kept].filter((id) => !there.has(id));
+    lost += missing.length;
+    if (missing.length > 0) failedRounds++;
+    for (const id of missing) kept.delete(id);
+    child.removeAllListeners("exit");
+    const closed = new Promise((resolve) => child.once("close", resolve));
+    if (round <= rounds) {
+      void page
+        .evaluate(async () => {
+          const shop = (window as unknown as { jetwright: Kept }).jetwright;
+          const told = (window as unknown as { told: (id: string) => void }).told;
+          for (let i = 0; ; i++) {
+            const result = await shop.keep({
+              kind: "note",
+              body: { text: `written before a kill, number ${i}` },
+            });
+            if (result.ok) told(result.value[0]!);
+          }
+        })
+        .catch(() => undefined);
+      await new Promise((resolve) => setTimeout(resolve, 150 + ((round * 97) % 500)));
+      killed++;
+    }
     process.kill(-child.pid!, "SIGKILL");
-    break;
+    await closed;
+    await browser.close().catch(() => undefined);
   }
-  void page
-    .evaluate(async () => {
-      const shop = (window as unknown as { jetwright: Kept }).jetwright;
-      const told = (window as unknown as { told: (id: string) => void }).told;
-      for (let i = 0; ; i++) {
-        const result = await shop.keep({
-          kind: "note",
-          body: { text: `written before a kill, number ${i}` },
-        });
-        if (result.ok) told(result.value[0]!);
-      }
-    })
-    .catch(() => undefined);
-  await new Promise((resolve) => setTimeout(resolve, 150 + ((round * 97) % 500)));
-  child.removeAllListeners("exit");
-  process.kill(-child.pid!, "SIGKILL");
-  await new Promise((resolve) => child.once("close", resolve));
-  await browser.close().catch(() => undefined);
+}
+
+try {
+  await killAgainAndAgain();
+} catch (error) {
+  failedRounds++;
+  console.log(`After ${killed} kills: ${error instanceof Error ? error.stack : error}`);
 }
 await server.close();
-rmSync(profile, { recursive: true, force: true });
-console.log(`${rounds} kills, ${kept.size} records called kept, ${lost} lost`);
-console.log(`${rounds - failedRounds} passed, ${failedRounds} failed`);
-process.exitCode = lost > 0 || kept.size === 0 ? 1 : 0;
+// A child of the browser may still be writing its last.
+rmSync(profile, { recursive: true, force: true, maxRetries: 20, retryDelay: 250 });
+if (kept.size === 0) failedRounds++;
+console.log(`${killed} kills, ${kept.size} records called kept, ${lost} lost`);
+console.log(`${Math.max(0, killed - failedRounds)} passed, ${failedRounds} failed`);
+process.exit(failedRounds > 0 ? 1 : 0);
