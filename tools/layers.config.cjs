@@ -56,7 +56,7 @@ for (const [name, allowed] of Object.entries(core)) {
 }
 for (const [name, allowed] of Object.entries(packages)) {
   const door = allowed.map(
-    (other) => `^packages/${other}/src/(index|words/(en|de|es)(/(starting|refusals))?)[.]ts$`,
+    (other) => `^packages/${other}/src/(index|words/(en|de|es)(/(starting|refusals|flaws))?)[.]ts$`,
   );
   const inside = [`^packages/${name}/`, ...door].join("|");
   forbidden.push({

@@ -19,6 +19,7 @@ describe("fields a schema does not name", () => {
     expect(extraFields(body, { word: "x" }, "body")).toEqual([
       {
         path: "body.word",
+        told: { code: "extra-field", given: { near: ["words"], outside: false } },
         what: "is not a field we know; it is kept but not used",
         mend: expect.stringContaining('"words"'),
       },

@@ -1,5 +1,5 @@
 import type * as z from "zod/mini";
-import { didYouMean } from "./closest-words.ts";
+import { closestWords } from "./closest-words.ts";
 import { isJsonObject } from "./json.ts";
 import { type Flaw, flaw, joinPath } from "./problem.ts";
 
@@ -49,12 +49,8 @@ export function extraFields(schema: unknown, value: unknown, path: string): Flaw
   for (const [name, field] of Object.entries(value)) {
     const one = Object.hasOwn(known, name) ? known[name] : undefined;
     if (one === undefined) {
-      const mend = didYouMean(
-        name,
-        Object.keys(known),
-        "Nothing needs doing if it comes from a newer version.",
-      );
-      found.push(flaw(joinPath(path, [name]), "is not a field we know; it is kept but not used", mend));
+      const near = closestWords(name, Object.keys(known));
+      found.push(flaw(joinPath(path, [name]), "extra-field", { near, outside: false }));
     } else if (typeof field === "object") {
       found.push(...extraFields(one, field, joinPath(path, [name])));
     }

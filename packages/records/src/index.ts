@@ -25,7 +25,8 @@ export { FITTED_PARTS } from "./kinds/setup-fitted.ts";
 export type { Log, LogCounts, LogReaderOptions } from "./log-reader.ts";
 export { LogReader, readLog, readLogText } from "./log-reader.ts";
 export { mergeEntries } from "./merge.ts";
-export type { Problem } from "./problem.ts";
+export type { Problem, RecordProblem } from "./problem.ts";
+export { flaw } from "./problem.ts";
 export { LINE_LIMIT } from "./read-line.ts";
 export { compareIds, makeRecordId } from "./record-id.ts";
 // replay
@@ -48,4 +49,6 @@ export { AS_FOUND, situationOfRecord } from "./replay/situation-of-record.ts";
 export type { Struck } from "./replay/strikes.ts";
 export { OPENING_WORDS, openingOf } from "./spoken-opening.ts";
 export type { Vocabulary } from "./vocabulary.ts";
+export type { FlawTold, FlawWords } from "./words/flaw-told.ts";
+export { flawText } from "./words/flaw-told.ts";
 export { writeLog, writeRecord } from "./write-record.ts";

@@ -3,7 +3,7 @@ import type { Entry, UsedEntryOf } from "./entry.ts";
 import { Erasures, isErasure } from "./erasures.ts";
 import { KINDS_BY_NAME } from "./known-kinds.ts";
 import { isErasedTwin, wins } from "./merge.ts";
-import type { Flaw, Problem } from "./problem.ts";
+import { type Flaw, flaw, type RecordProblem } from "./problem.ts";
 import { LINE_LIMIT, readLine, tooLong } from "./read-line.ts";
 import { type Knowledge, type Read, readRecord } from "./read-record.ts";
 import { digestOf } from "./record-digest.ts";
@@ -13,9 +13,9 @@ export interface Log {
   /** In the order they were first met. */
   readonly entries: readonly Entry[];
   /** Something was left out. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RecordProblem[];
   /** Nothing was left out, but a person may want to know. */
-  readonly notes: readonly Problem[];
+  readonly notes: readonly RecordProblem[];
   readonly counts: LogCounts;
   /** Records that were read with words which an erasure of this log has erased; `entries` has them without. */
   readonly erased: readonly Entry[];
@@ -64,8 +64,8 @@ export class LogReader {
   readonly #knowledge: Knowledge;
   readonly #met = new Map<string, Met>();
   readonly #erasures = new Map<string, UsedEntryOf<"person-erased">>();
-  readonly #problems: Problem[] = [];
-  readonly #notes: Problem[] = [];
+  readonly #problems: RecordProblem[] = [];
+  readonly #notes: RecordProblem[] = [];
   #problemsLeftOut = 0;
   #notesLeftOut = 0;
   #lines = 0;
@@ -185,15 +185,7 @@ export class LogReader {
       return;
     }
     const keptLine = newWins ? line : met.line;
-    this.#problem(
-      {
-        path: "id",
-        what: `two different records have the id "${entry.id}"${keptLine === null ? "" : `; the one in line ${keptLine} is kept`}`,
-        mend: "Give the other one an id of its own; to correct a record, strike it and write a new one.",
-      },
-      entry.id,
-      newWins ? met.line : line,
-    );
+    this.#problem(flaw("id", "same-id", { id: entry.id, keptLine }), entry.id, newWins ? met.line : line);
     if (newWins) this.#remember(entry, line);
   }
 
@@ -215,16 +207,12 @@ export class LogReader {
 
 const KNOWLEDGE: Knowledge = { kinds: KINDS_BY_NAME, words: CORE_VOCABULARY };
 
-function withRest(shown: readonly Problem[], left: number, word: string): readonly Problem[] {
-  if (left === 0) return shown;
-  const rest = {
-    line: null,
-    record: null,
-    path: "",
-    what: `and ${left} more ${word}`,
-    mend: "Mend these first.",
-  };
-  return [...shown, rest];
+function withRest(
+  shown: readonly RecordProblem[],
+  count: number,
+  of: "problems" | "notes",
+): readonly RecordProblem[] {
+  return count === 0 ? shown : [...shown, { line: null, record: null, ...flaw("", "more", { count, of }) }];
 }
 
 /** A whole log, line by line. */

@@ -7,29 +7,20 @@ export const LINE_LIMIT = 1_000_000;
 
 const nothing = (problem: Flaw): Read => ({ entry: null, id: null, flaws: [problem], notes: [] });
 
-export const tooLong = (): Read =>
-  nothing(
-    flaw(
-      "",
-      `the line is longer than ${LINE_LIMIT} characters and was not read`,
-      "A record is a few hundred: keep pictures and sound outside the log and record their hash.",
-    ),
-  );
+export const tooLong = (): Read => nothing(flaw("", "line-too-long", { limit: LINE_LIMIT }));
 
 /** What makes a parsed value unfit to be written again: nesting, numbers beyond range, half characters. */
 function unfit(value: unknown, path: string, depth: number, checkText: boolean): Flaw | null {
   if (typeof value === "number") {
     if (Number.isFinite(value)) return null;
-    return flaw(path, "is a number too large for any computer", "Check the digits and the exponent.");
+    return flaw(path, "number-too-large", {});
   }
   if (typeof value === "string") {
     if (!checkText || !LONE_SURROGATE.test(value)) return null;
-    return flaw(path, "holds half of a character, from a text that was cut", "Type the text again.");
+    return flaw(path, "half-character", {});
   }
   if (typeof value !== "object" || value === null) return null;
-  if (depth >= DEPTH_LIMIT) {
-    return flaw("", `is nested deeper than ${DEPTH_LIMIT} levels`, "No record needs that: write it flatter.");
-  }
+  if (depth >= DEPTH_LIMIT) return flaw("", "too-deep", { limit: DEPTH_LIMIT });
   for (const key in value) {
     const at = path === "" ? key : `${path}.${key}`;
     if (checkText && LONE_SURROGATE.test(key)) return unfit(key, path, 0, true);
@@ -45,18 +36,9 @@ const MAY_HOLD_SURROGATE = /\\u[dD]|\p{Surrogate}/u;
 /** Why a line is no JSON, as near as can be told. */
 function noJson(line: string): Read {
   const shown = line.length > 60 ? `${line.slice(0, 57)}...` : line;
-  if (!line.startsWith("{")) {
-    return nothing(
-      flaw("", `is not a record: ${shown}`, "A line is one record: it starts with { and ends with }."),
-    );
-  }
-  if (!line.endsWith("}")) {
-    const mend = "It ends before its closing }: the writing was cut off. Write that record again.";
-    return nothing(flaw("", `is only half written: ...${line.slice(-40)}`, mend));
-  }
-  const mend =
-    "Look for a missing comma, colon or quote, a comma too many, or curly quotes in place of plain ones.";
-  return nothing(flaw("", `is not well-formed JSON: ${shown}`, mend));
+  if (!line.startsWith("{")) return nothing(flaw("", "no-record", { shown }));
+  if (!line.endsWith("}")) return nothing(flaw("", "half-written", { end: line.slice(-40) }));
+  return nothing(flaw("", "not-json", { shown }));
 }
 
 /** One line of a log; null for an empty one. Never throws for what is in it. */

@@ -28,7 +28,12 @@ export interface Knowledge {
 }
 
 const ENVELOPE = new Set(["id", "kind", "v", "at", "by", "bike", "erased", "body"]);
-const ID_FORM = "Use 1 to 64 letters, digits and . _ : - for it.";
+
+const NO_TIME = {
+  ok: false,
+  reason: "no-time",
+  detail: "Write the date, time and zone, such as 2026-05-02T10:15:00+02:00.",
+} as const;
 
 function readEnvelope(
   source: JsonObject,
@@ -36,30 +41,16 @@ function readEnvelope(
 ): { id: string; kind: string; v: number; at: number } | null {
   const { id, kind, v = 1, at } = source;
   const idOk = typeof id === "string" && SAFE_ID.test(id);
-  if (!idOk) {
-    flaws.push(flaw("id", id === undefined ? "is missing" : "is not a usable name for a record", ID_FORM));
-  }
+  if (!idOk) flaws.push(flaw("id", "id", { missing: id === undefined }));
   const kindOk = typeof kind === "string" && kind.length > 0 && kind.length <= 64;
-  if (!kindOk) {
-    flaws.push(
-      flaw(
-        "kind",
-        kind === undefined ? "is missing" : "is not a word",
-        'Write the kind of record, such as "ride-reported".',
-      ),
-    );
-  }
+  if (!kindOk) flaws.push(flaw("kind", "kind", { missing: kind === undefined }));
   const vOk = typeof v === "number" && Number.isInteger(v) && v >= 1 && v <= 1_000_000;
-  if (!vOk)
-    flaws.push(flaw("v", "is not a version", "Write a whole number from 1, or leave it out for version 1."));
-  const instant =
-    typeof at === "string"
-      ? parseInstant(at)
-      : ({ ok: false, detail: "Write the date, time and zone, such as 2026-05-02T10:15:00+02:00." } as const);
-  if (!instant.ok)
-    flaws.push(
-      flaw("at", at === undefined ? "is missing" : "is not a date and time with zone", instant.detail),
-    );
+  if (!vOk) flaws.push(flaw("v", "version", {}));
+  const instant = typeof at === "string" ? parseInstant(at) : NO_TIME;
+  if (!instant.ok) {
+    const { reason, detail } = instant;
+    flaws.push(flaw("at", "time", { missing: at === undefined, reason, detail }));
+  }
   return idOk && kindOk && vOk && instant.ok ? { id, kind, v, at: instant.value } : null;
 }
 
@@ -68,8 +59,7 @@ function checkBy(by: unknown, notes: Flaw[]): void {
   const ok =
     isJsonObject(by) &&
     [by.device, by.person].every((name) => name === undefined || typeof name === "string");
-  if (!ok)
-    notes.push(flaw("by", "is not who wrote it", 'Write it like "by": {"person": "Jo"}, or leave it out.'));
+  if (!ok) notes.push(flaw("by", "written-by", {}));
 }
 
 /**
@@ -80,9 +70,7 @@ export function readRecord(value: unknown, line: number | null, knowing: Knowled
   const flaws: Flaw[] = [];
   const notes: Flaw[] = [];
   if (!isJsonObject(value)) {
-    const mend =
-      'Write it like {"id": "r1", "kind": "note", "at": "2026-05-02T10:15:00Z", "body": {"text": "..."}}.';
-    return { entry: null, id: null, flaws: [flaw("", "is not a record", mend)], notes };
+    return { entry: null, id: null, flaws: [flaw("", "no-record", { shown: null })], notes };
   }
   // What says that its words were erased has none, whoever wrote it.
   const source = isErased(value as JsonObject) ? blankRecord(value as JsonObject) : (value as JsonObject);
@@ -92,11 +80,7 @@ export function readRecord(value: unknown, line: number | null, knowing: Knowled
   const { id, v, at } = head;
   checkBy(source.by, notes);
   for (const name of Object.keys(source)) {
-    if (!ENVELOPE.has(name)) {
-      notes.push(
-        flaw(name, "is not a field we know; it is kept but not used", "Fields of a kind belong in its body."),
-      );
-    }
+    if (!ENVELOPE.has(name)) notes.push(flaw(name, "extra-field", { near: [], outside: true }));
   }
   const bikeOk = typeof source.bike === "string" && SAFE_ID.test(source.bike);
   const about = knowing.kinds.get(head.kind)?.bike === "never" || !bikeOk ? null : (source.bike as string);
@@ -113,45 +97,28 @@ export function readRecord(value: unknown, line: number | null, knowing: Knowled
   const kind = knowing.kinds.get(head.kind);
   if (kind === undefined) {
     const near = closestWords(head.kind, knowing.kinds.keys());
-    const mend =
-      near.length > 0
-        ? `Did you mean ${near.map((word) => `"${word}"`).join(" or ")}?`
-        : "Nothing needs doing if it comes from a newer version of the tool.";
-    notes.push(flaw("kind", `"${head.kind}" is not a kind we know; the record is kept but not used`, mend));
+    notes.push(flaw("kind", "unknown-kind", { word: head.kind, near }));
     return keep("unknown-kind");
   }
   if (v > kind.v) {
-    const what = `is version ${v} of ${kind.kind}, and this tool reads up to version ${kind.v}; it is kept but not used`;
-    notes.push(flaw("v", what, "Update the tool to use it."));
+    notes.push(flaw("v", "newer-version", { version: v, kind: kind.kind, known: kind.v }));
     return keep("newer-version");
   }
   if (source.bike !== undefined && source.bike !== null && !bikeOk) {
-    flaws.push(flaw("bike", "is not a usable name for a bike", ID_FORM));
+    flaws.push(flaw("bike", "bike", { missing: false }));
   } else if (kind.bike === "needed" && !bikeOk) {
-    flaws.push(flaw("bike", "is missing", 'Say which bike it is about, such as "bike": "bramble".'));
+    flaws.push(flaw("bike", "bike", { missing: true }));
   } else if (kind.bike === "never" && bikeOk) {
-    notes.push(flaw("bike", `a ${kind.kind} record is about the whole shop`, "Leave the bike out."));
+    notes.push(flaw("bike", "bike-needless", { kind: kind.kind }));
   }
   if (!isJsonObject(source.body)) {
-    flaws.push(
-      flaw(
-        "body",
-        source.body === undefined ? "is missing" : "must be an object in { }",
-        "Write what happened in it.",
-      ),
-    );
+    flaws.push(flaw("body", "body", { missing: source.body === undefined }));
   }
   if (flaws.length > 0) return keep("faulty");
 
   const body = upcast(kind, v, source.body as JsonObject);
   if (body === null) {
-    flaws.push(
-      flaw(
-        "body",
-        `cannot be read as version ${v} of ${kind.kind}`,
-        "Strike this record and write it again.",
-      ),
-    );
+    flaws.push(flaw("body", "old-body", { version: v, kind: kind.kind }));
     return keep("faulty");
   }
   const parsed = kind.body.safeParse(body);

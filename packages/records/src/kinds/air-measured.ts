@@ -41,17 +41,11 @@ export const airMeasured = defineKind({
       air.heightM !== undefined ||
       air.report !== undefined;
     if (!says) {
-      flaws.push(
-        flaw(
-          "body",
-          "it says nothing about the air",
-          "Give temperatureC with stationPressureHpa, or with heightM; or a weather report with heightM.",
-        ),
-      );
+      flaws.push(flaw("body", "no-air", {}));
     }
     if (air.report !== undefined) {
       const report = readWeatherReport(air.report);
-      if (!report.ok) flaws.push(flaw("body.report", "cannot be read as a weather report", report.detail));
+      if (!report.ok) flaws.push(flaw("body.report", "weather-report", report));
     }
     return { body: flaws.length === 0 ? air : null, flaws };
   },

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { didYouMean } from "../closest-words.ts";
+import { closestWords } from "../closest-words.ts";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
 import { longText } from "./shapes.ts";
@@ -21,12 +21,13 @@ export const checkDone = defineKind({
   }),
   settle: (done, words) => {
     if (words.checks !== null && !words.checks.has(done.check)) {
-      const mend = didYouMean(done.check, words.checks, "List the checks to find its name.");
-      return { body: null, flaws: [flaw("body.check", `"${done.check}" is not a check we know`, mend)] };
+      const near = closestWords(done.check, words.checks);
+      return { body: null, flaws: [flaw("body.check", "check", { word: done.check, near })] };
     }
     if (words.faults !== null && done.fault !== undefined && !words.faults.has(done.fault)) {
-      const mend = didYouMean(done.fault, words.faults, `The faults are ${[...words.faults].join(", ")}.`);
-      return { body: null, flaws: [flaw("body.fault", `"${done.fault}" is not a fault we know`, mend)] };
+      const near = closestWords(done.fault, words.faults);
+      const given = { word: done.fault, near, faults: [...words.faults] };
+      return { body: null, flaws: [flaw("body.fault", "fault", given)] };
     }
     return { body: done, flaws: [] };
   },

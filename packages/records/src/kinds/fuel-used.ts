@@ -60,6 +60,6 @@ export const fuelUsed = defineKind({
     const oilShare = oilSaid(fuel.oil);
     return oilShare.ok
       ? { body: fuel, flaws: [] }
-      : { body: null, flaws: [flaw("body.oil", "the oil cannot be understood", oilShare.detail)] };
+      : { body: null, flaws: [flaw("body.oil", "oil", oilShare)] };
   },
 });

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { didYouMean } from "../closest-words.ts";
+import { closestWords } from "../closest-words.ts";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
 import { idText, longText, opening } from "./shapes.ts";
@@ -51,11 +51,10 @@ export const rideReported = defineKind({
       signs.has(report.sign)
         ? []
         : [
-            flaw(
-              `body.reports.${i}.sign`,
-              `"${report.sign}" is not a sign we know, so this one report is left out`,
-              didYouMean(report.sign, signs, "List the signs to find its name."),
-            ),
+            flaw(`body.reports.${i}.sign`, "sign", {
+              word: report.sign,
+              near: closestWords(report.sign, signs),
+            }),
           ],
     );
     return { body: { ...ride, reports: kept }, flaws };

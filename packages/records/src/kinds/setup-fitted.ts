@@ -76,13 +76,10 @@ export const setupFitted = defineKind({
   body,
   settle: (fitted) => {
     if (!FITTED_PARTS.some((name) => fitted[name] !== undefined)) {
-      const mend = `Name at least one of ${FITTED_PARTS.join(", ")}, or write a record of kind "note".`;
-      return { body: null, flaws: [flaw("body", "no part is named", mend)] };
+      return { body: null, flaws: [flaw("body", "no-part", { parts: FITTED_PARTS })] };
     }
     if (fitted.asFound !== true || fitted.drawer === undefined) return { body: fitted, flaws: [] };
     const { drawer: _drawer, ...rest } = fitted;
-    const what = "says what left the drawer, but with asFound nothing was changed, so this is left out";
-    const mend = "Strike it and write it again without asFound if the parts were changed.";
-    return { body: rest, flaws: [flaw("body.drawer", what, mend)] };
+    return { body: rest, flaws: [flaw("body.drawer", "found-and-taken", {})] };
   },
 });

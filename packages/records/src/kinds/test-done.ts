@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { didYouMean } from "../closest-words.ts";
+import { closestWords } from "../closest-words.ts";
 import { defineKind } from "../kind.ts";
 import { flaw } from "../problem.ts";
 import { longText, opening } from "./shapes.ts";
@@ -22,14 +22,11 @@ export const testDone = defineKind({
     if (words.tests === null) return { body: done, flaws: [] };
     const outcomes = words.tests.get(done.test);
     if (outcomes === undefined) {
-      const mend = didYouMean(done.test, words.tests.keys(), "List the tests to find its name.");
-      return { body: null, flaws: [flaw("body.test", `"${done.test}" is not a test we know`, mend)] };
+      const near = closestWords(done.test, words.tests.keys());
+      return { body: null, flaws: [flaw("body.test", "test", { word: done.test, near })] };
     }
     if (outcomes.has(done.outcome)) return { body: done, flaws: [] };
-    const mend = `Its outcomes are ${[...outcomes].join(", ")}.`;
-    return {
-      body: null,
-      flaws: [flaw("body.outcome", `"${done.outcome}" is not an outcome of ${done.test}`, mend)],
-    };
+    const given = { word: done.outcome, test: done.test, outcomes: [...outcomes] };
+    return { body: null, flaws: [flaw("body.outcome", "outcome", given)] };
   },
 });

@@ -47,7 +47,6 @@ export const workNoted = defineKind({
   }),
   settle: (work) => {
     const says = work.minutes !== undefined || (work.parts ?? []).length > 0 || (work.words ?? "") !== "";
-    const mend = "Give minutes, parts or words.";
-    return says ? { body: work, flaws: [] } : { body: null, flaws: [flaw("body", "it says nothing", mend)] };
+    return says ? { body: work, flaws: [] } : { body: null, flaws: [flaw("body", "no-work", {})] };
   },
 });

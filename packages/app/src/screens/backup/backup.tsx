@@ -7,6 +7,7 @@ import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
 import { dayText, fileDay } from "../../words/dates.ts";
 import { useWords } from "../../words/use-words.ts";
+import { keyOf, ProblemLine } from "./problem-line.tsx";
 import { Storage } from "./storage.tsx";
 import { TakeIn } from "./take-in.tsx";
 
@@ -71,10 +72,8 @@ export function BackupScreen() {
                   <>
                     <p>{words.keptFaulty}</p>
                     <ul class="rows">
-                      {state.faulty.slice(0, 20).map(({ record, what, mend, path }) => (
-                        <li key={`${record}${path}${what}`} class="problem">
-                          {[record, path].filter(Boolean).join(" · ")}: {what}. {mend}
-                        </li>
+                      {state.faulty.slice(0, 20).map((problem) => (
+                        <ProblemLine key={keyOf(problem)} problem={problem} />
                       ))}
                     </ul>
                   </>

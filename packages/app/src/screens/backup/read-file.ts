@@ -1,4 +1,4 @@
-import { LINE_LIMIT, type Problem } from "@jetwright/records";
+import { flaw, LINE_LIMIT, type RecordProblem } from "@jetwright/records";
 import type { Piece, PieceAsked } from "../../engine/answers/copy/read-piece.ts";
 import type { StoredRecord } from "../../store/tables.ts";
 
@@ -16,7 +16,7 @@ export interface FileRead {
   readonly unknownKind: number;
   readonly faulty: number;
   /** The first of what was wrong. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RecordProblem[];
   readonly problemCount: number;
   /** Lines that are not taken in, as they stand in the file: no record, or another record has their id. */
   readonly leftOut: readonly string[];
@@ -39,7 +39,7 @@ const MOST_PROBLEMS = 100;
 /** Reads a file of records piece by piece through the worker, never more of it at once than a few lines. */
 export async function readFile(file: Blob, { ask, onProgress, signal }: ReadFileOptions): Promise<FileRead> {
   const fresh = new Map<string, string>();
-  const problems: Problem[] = [];
+  const problems: RecordProblem[] = [];
   const leftOut: string[] = [];
   const counts = {
     lines: 0,
@@ -51,7 +51,7 @@ export async function readFile(file: Blob, { ask, onProgress, signal }: ReadFile
     problems: 0,
   };
 
-  const problem = (one: Problem) => {
+  const problem = (one: RecordProblem) => {
     counts.problems++;
     if (problems.length < MOST_PROBLEMS) problems.push(one);
   };
@@ -68,13 +68,7 @@ export async function readFile(file: Blob, { ask, onProgress, signal }: ReadFile
         counts.repeated++;
       } else if (against === "other" || before !== undefined) {
         leftOut.push(line);
-        problem({
-          line: null,
-          record: id,
-          path: "id",
-          what: `another record has the id "${id}"; the one that was there first is kept`,
-          mend: "Give this one an id of its own and take the file in again.",
-        });
+        problem({ line: null, record: id, ...flaw("id", "id-here-already", { id }) });
       } else {
         fresh.set(id, line);
         if (reading === "newer-version") counts.newerVersion++;

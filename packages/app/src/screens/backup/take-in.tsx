@@ -4,6 +4,7 @@ import { saveFile } from "../../carry/hand-over.ts";
 import { useShop } from "../../store/shop.ts";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
+import { keyOf, ProblemLine } from "./problem-line.tsx";
 import { type FileRead, readFile } from "./read-file.ts";
 
 type Phase =
@@ -169,11 +170,8 @@ function FoundInFile({ name, read, keep, leave }: FoundInFileProps) {
         <details>
           <summary>{words.problems(problemCount)}</summary>
           <ul class="rows">
-            {problems.map(({ line, record, path, what, mend }) => (
-              <li key={`${line}${record}${path}${what}`} class="problem">
-                <b>{[line !== null && words.problemAt(line), record, path].filter(Boolean).join(" · ")}</b>:{" "}
-                {what}. {mend}
-              </li>
+            {problems.map((problem) => (
+              <ProblemLine key={keyOf(problem)} problem={problem} />
             ))}
             {problemCount > problems.length && (
               <li class="problem">{words.more(problemCount - problems.length)}</li>

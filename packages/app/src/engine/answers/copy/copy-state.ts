@@ -1,4 +1,4 @@
-import type { Problem } from "@jetwright/records";
+import type { RecordProblem } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
 import type { Uncopied } from "./copy-due.ts";
 
@@ -7,7 +7,7 @@ export interface CopyState extends Uncopied {
   readonly records: number;
   readonly newerVersion: number;
   readonly unknownKinds: readonly string[];
-  readonly faulty: readonly Problem[];
+  readonly faulty: readonly RecordProblem[];
 }
 
 const UUID_7 = /^([0-9a-f]{8})-([0-9a-f]{4})-7/;

@@ -6,7 +6,7 @@ import {
   isErasure,
   type JsonObject,
   LogReader,
-  type Problem,
+  type RecordProblem,
   writeRecord,
 } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
@@ -30,7 +30,7 @@ export interface PieceRecord {
 export interface Piece {
   readonly records: readonly PieceRecord[];
   /** What was wrong, with the line in the whole file. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RecordProblem[];
   /** Lines, from 1 in the whole file, that are no record and cannot be kept. */
   readonly unreadable: readonly number[];
 }
@@ -56,7 +56,7 @@ export function readPiece(state: EngineState, { lines, firstLine, language }: Pi
   const here = new Map(state.entries.map((entry) => [entry.id, entry]));
   const words = language === null ? null : storyWords(language, state.words);
   const records: PieceRecord[] = [];
-  const problems: Problem[] = [];
+  const problems: RecordProblem[] = [];
   const unreadable: number[] = [];
   lines.forEach((text, i) => {
     const number = firstLine + i;
