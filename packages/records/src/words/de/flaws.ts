@@ -50,7 +50,7 @@ const mended = ({ of, edge }: Limit): string => {
 export const flaws: FlawWords = {
   "line-too-long": ({ limit }) => [
     `die Zeile ist länger als ${limit} Zeichen und wurde nicht gelesen`,
-    "Ein Eintrag hat einige hundert: Bilder und Ton gehören nicht ins Buch, nur ihr Hash.",
+    "Ein Eintrag hat einige hundert: Bilder und Ton gehören nicht ins Logbuch, nur ihr Hash.",
   ],
   "too-deep": ({ limit }) => [
     `ist tiefer als ${limit} Ebenen verschachtelt`,

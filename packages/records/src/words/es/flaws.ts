@@ -50,7 +50,7 @@ const mended = ({ of, edge }: Limit): string => {
 export const flaws: FlawWords = {
   "line-too-long": ({ limit }) => [
     `la línea tiene más de ${limit} caracteres y no se ha leído`,
-    "Una anotación tiene unos cientos: las fotos y el sonido no van en el libro, solo su hash.",
+    "Una anotación tiene unos cientos: las fotos y el sonido no van en el cuaderno, solo su hash.",
   ],
   "too-deep": ({ limit }) => [
     `tiene más de ${limit} niveles anidados`,
@@ -119,7 +119,7 @@ export const flaws: FlawWords = {
   ],
   "id-here-already": ({ id }) => [
     `otra anotación tiene el identificador «${id}»; queda la que estaba antes`,
-    "Dale a esta uno propio y lee el archivo otra vez.",
+    "Dale a esta uno propio y trae el archivo otra vez.",
   ],
   more: ({ count, of }) => [
     `y ${count} ${of === "notes" ? "avisos" : "errores"} más`,
