@@ -20,5 +20,8 @@ export const personErased = defineKind({
       z.describe("All that was written about these bikes up to the time of this record"),
     ),
     records: ids(10_000).check(z.describe("These records")),
+    people: ids(100).check(
+      z.describe("Their names and those of their devices in the shop's list of people, by their ids there"),
+    ),
   }),
 });

@@ -4,7 +4,10 @@ import type { Database } from "../database/database.ts";
 import { blob } from "../test-blobs.ts";
 import { type Arriving, readArriving } from "./arriving.ts";
 import { blobOf, isNamed } from "./blobs.ts";
+import { callerOf, devicesOf } from "./devices.ts";
 import { addRecords, readPage } from "./log.ts";
+import { invite, pair } from "./pairing.ts";
+import { peopleOf } from "./people.ts";
 import type { Scope } from "./scope.ts";
 import { addPiece } from "./uploads.ts";
 
@@ -100,6 +103,32 @@ export function erasingContract(open: () => Promise<{ on: Database; shop: string
       await addRecords(other.on, other.shop, [arrivingOf(NOTE)]);
       await add(NOTE, erasure({ records: ["n1"], bikes: ["fern"] }));
       expect((await readPage(other.on, other.shop, ALL, "")).lines).toEqual([writeRecord(NOTE)]);
+    });
+
+    test("takes the person's name, and their devices', out of the shop's list of people, and no other's", async () => {
+      const other = await open();
+      const mara = (await peopleOf(on, shop))[0]!;
+      const joined = await invite(on, shop, { name: SECRET, role: "technician", bikes: [] }, 0);
+      if (!joined.ok) throw new RangeError(joined.detail);
+      const { code, person } = joined.value;
+      const phone = await pair(on, { code, device: `${SECRET}'s phone` }, 0);
+      if (!phone.ok) throw new RangeError(phone.detail);
+      const { id: elsewhere } = (await peopleOf(other.on, other.shop))[0]!;
+      await add(erasure({ people: [person, elsewhere] }));
+      expect((await peopleOf(on, shop)).map(({ id, name }) => [id, name])).toEqual(
+        expect.arrayContaining([
+          [mara.id, "Mara"],
+          [person, ""],
+        ]),
+      );
+      const devices = (await devicesOf(on, shop)).map(({ name, personName }) => [name, personName]);
+      expect(devices.sort()).toEqual([
+        ["", ""],
+        ["bench", "Mara"],
+      ]);
+      expect((await peopleOf(other.on, other.shop))[0]!.name).toBe("Mara");
+      // The device works on; it is shut out as ever.
+      expect(await callerOf(on, phone.value.token, 0)).toMatchObject({ person, personName: "" });
     });
 
     test("takes the clip of a voice along, but not one that another record names", async () => {

@@ -5,8 +5,10 @@ import { type Arriving, ERASING, readArriving } from "./arriving.ts";
 /** Whether a record removes a person's data: only an owner may write one. */
 export const isErasing = ({ kind }: Arriving): boolean => kind === ERASING;
 
-const erasuresOf = (lines: readonly string[]): Erasures =>
-  new Erasures(readLog(lines).entries.filter(isErasure));
+const erasuresOf = (lines: readonly string[]) => readLog(lines).entries.filter(isErasure);
+
+const erasuresIn = (records: readonly Arriving[]) =>
+  erasuresOf(records.filter(isErasing).map(({ line }) => line));
 
 /** The record as its line says it; a line that was kept can be read. */
 function entryOf(line: string): Entry {
@@ -38,7 +40,7 @@ export async function emptyArriving(
     shop,
     ERASING,
   ]);
-  const erasures = erasuresOf([...rows.map(({ line }) => line), ...arriving]);
+  const erasures = new Erasures(erasuresOf([...rows.map(({ line }) => line), ...arriving]));
   return erasures.none ? records : records.map((record) => emptied(record.line, erasures) ?? record);
 }
 
@@ -54,7 +56,7 @@ export async function emptyStanding(
   mark: string,
   fresh: readonly Arriving[],
 ): Promise<number> {
-  const bodies = readLog(fresh.filter(isErasing).map(({ line }) => line)).entries.filter(isErasure);
+  const bodies = erasuresIn(fresh);
   if (bodies.length === 0) return 0;
   const rows = await sql.all<{ line: string }>(
     `SELECT line FROM record WHERE shop = ?
@@ -82,6 +84,20 @@ export async function emptyStanding(
     await forgetBlobs(sql, shop, empty);
   }
   return moved;
+}
+
+/** Takes the names that fresh erasures cover out of the shop's list of people, and those of the people's devices. */
+export async function forgetNames(
+  sql: Sql,
+  { listed }: Dialect,
+  shop: string,
+  fresh: readonly Arriving[],
+): Promise<void> {
+  const people = erasuresIn(fresh).flatMap(({ body }) => body.people ?? []);
+  if (people.length === 0) return;
+  const covered = [shop, JSON.stringify(people)];
+  await sql.run(`UPDATE person SET name = '' WHERE shop = ? AND id IN ${listed}`, covered);
+  await sql.run(`UPDATE device SET name = '' WHERE shop = ? AND person IN ${listed}`, covered);
 }
 
 /** Takes away the clips that a record named and does not any more, where no other record names them. */

@@ -3,7 +3,7 @@ import { only } from "../database/database.ts";
 import { type Arriving, ERASING } from "./arriving.ts";
 import { type Cursor, readCursor, writeCursor } from "./cursor.ts";
 import { epochOf } from "./epoch.ts";
-import { emptyArriving, emptyStanding } from "./erasing.ts";
+import { emptyArriving, emptyStanding, forgetNames } from "./erasing.ts";
 import { type Scope, scopeCondition, scopeMark } from "./scope.ts";
 import { randomText } from "./secrets.ts";
 
@@ -119,6 +119,7 @@ async function file(
   const announced = await announceStrikes(sql, dialect.listed, shop, last + fresh.length, mark, fresh);
   const numbered = last + fresh.length + announced;
   const moved = announced + (await emptyStanding(sql, dialect, shop, numbered, mark, fresh));
+  await forgetNames(sql, dialect, shop, fresh);
   await sql.run("UPDATE shop SET last_seq = ? WHERE id = ?", [last + fresh.length + moved, shop]);
   const uses = fresh.flatMap(({ id, blobs }) => blobs.map((hash) => [shop, hash, id] as const));
   if (uses.length > 0) {

@@ -1,13 +1,13 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { Link, useLocation } from "wouter-preact";
-import type { Removable } from "../../engine/answers/remove/removable.ts";
 import { useAnswer, useShop } from "../../store/shop.ts";
-import { mayRemove } from "../../sync/may-remove.ts";
+import { mayRemove, type ShopPerson } from "../../sync/may-remove.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
+import { type Removing, withDevices, withListed } from "./with-devices.ts";
 
-const addressOf = ({ is, who }: Removable): string => `/remove/${is}/${encodeURIComponent(who)}`;
+const addressOf = ({ is, who }: Removing): string => `/remove/${is}/${encodeURIComponent(who)}`;
 
 interface RemoveProps {
   readonly params: { readonly is?: string; readonly who?: string };
@@ -16,7 +16,14 @@ interface RemoveProps {
 /** Everybody whose data is in the log, and for one of them what goes and what stays. */
 export function Remove({ params }: RemoveProps) {
   const words = useWords().orders.remove;
-  const people = useAnswer("removable", null);
+  const shop = useShop();
+  const inLog = useAnswer("removable", null);
+  const [atShop, setAtShop] = useState<readonly ShopPerson[]>([]);
+  // Without a network the list is of the log alone; the removing asks again.
+  useEffect(() => {
+    if (navigator.onLine) void mayRemove(shop).then((said) => said.may === "yes" && setAtShop(said.people));
+  }, [shop]);
+  const people = inLog === null ? null : withDevices(inLog, atShop);
   const chosen = people?.find(({ is, who }) => is === params.is && who === params.who);
   if (chosen !== undefined) return <RemoveOne person={chosen} />;
   return (
@@ -31,7 +38,7 @@ export function Remove({ params }: RemoveProps) {
                 <h3>{person.name === "" ? words.noName : person.name}</h3>
                 <span class="quiet small">{words.is[person.is]}</span>
               </span>
-              <span class="quiet small aside">{words.records(person.records)}</span>
+              {person.records > 0 && <span class="quiet small aside">{words.records(person.records)}</span>}
             </Link>
           </li>
         ))}
@@ -40,7 +47,7 @@ export function Remove({ params }: RemoveProps) {
   );
 }
 
-function RemoveOne({ person }: { readonly person: Removable }) {
+function RemoveOne({ person }: { readonly person: Removing }) {
   const words = useWords().orders.remove;
   const shop = useShop();
   const [, go] = useLocation();
@@ -49,12 +56,13 @@ function RemoveOne({ person }: { readonly person: Removable }) {
 
   async function remove() {
     setBusy(true);
-    const may = await mayRemove(shop);
-    if (may === "yes") {
-      const kept = await shop.erase(...person.bodies);
+    const said = await mayRemove(shop);
+    if (said.may === "yes") {
+      const { bodies } = person.is === "device" ? person : withListed(person, said.people);
+      const kept = await shop.erase(...bodies);
       say(kept.ok ? words.done : kept.detail);
       if (kept.ok) go("/remove", { replace: true });
-    } else say(words.not[may]);
+    } else say(words.not[said.may]);
     setBusy(false);
   }
 
@@ -62,17 +70,20 @@ function RemoveOne({ person }: { readonly person: Removable }) {
     <Screen title={words.of(person.name)} back={{ to: "/remove", words: words.title }}>
       <h2>{words.goes}</h2>
       <ul class="stack">
-        {(person.is === "customer" ? words.goesCustomer : words.goesWriter).map((what) => (
-          <li key={what}>{what}</li>
-        ))}
+        {person.is !== "device" &&
+          (person.is === "customer" ? words.goesCustomer : words.goesWriter).map((what) => (
+            <li key={what}>{what}</li>
+          ))}
+        {person.listed && <li>{words.goesDevice}</li>}
         {person.bikes.length > 0 && <li>{words.goesBikes(person.bikes.join(", "))}</li>}
-        <li>{words.inRecords(person.records)}</li>
+        {person.records > 0 && <li>{words.inRecords(person.records)}</li>}
       </ul>
       <h2>{words.stays}</h2>
       <ul class="stack">
         {words.staysList.map((what) => (
           <li key={what}>{what}</li>
         ))}
+        {person.listed && <li>{words.staysDevice}</li>}
       </ul>
       <p class="caution">{words.noUndo}</p>
       <label class="choice">

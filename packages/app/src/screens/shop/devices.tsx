@@ -22,7 +22,8 @@ export function Devices({ own }: { readonly own: string }) {
   const [notShut, setNotShut] = useState<string | null>(null);
   async function look(): Promise<void> {
     try {
-      setDevices((await askJson<{ devices: readonly Device[] }>("GET", "devices")).devices);
+      const { devices } = await askJson<{ devices: readonly Device[] }>("GET", "devices");
+      setDevices(devices.map((device) => ({ ...device, name: device.name || words.nameRemoved })));
       setAway(false);
     } catch {
       setAway(true);

@@ -31,7 +31,7 @@ export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: () =>
   return (
     <div class="stack">
       <p>
-        <b>{words.here(me.shopName, me.personName, words.roles[me.role])}</b>
+        <b>{words.here(me.shopName, me.personName || words.nameRemoved, words.roles[me.role])}</b>
       </p>
       <StateLine />
       {notTaken.length > 0 && (

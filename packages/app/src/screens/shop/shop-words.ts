@@ -16,6 +16,7 @@ const en = {
   pair: "Pair this device",
   noServer: "This page did not come from a shop's server, or the server cannot be reached now.",
   here: (shop: string, person: string, role: string) => `${shop}: ${person}, ${role}.`,
+  nameRemoved: "(name removed)",
   roles: { owner: "owner", technician: "technician", rider: "rider" },
   together: "Everything is at the shop.",
   waiting: (n: number) => (n === 1 ? "1 record not yet at the shop." : `${n} records not yet at the shop.`),
@@ -69,6 +70,7 @@ const de: ShopWords = {
   pair: "Dieses Gerät anmelden",
   noServer: "Diese Seite kam nicht vom Server einer Werkstatt, oder er ist gerade nicht zu erreichen.",
   here: (shop, person, role) => `${shop}: ${person}, ${role}.`,
+  nameRemoved: "(Name entfernt)",
   roles: { owner: "Inhaber", technician: "Mechaniker", rider: "Fahrer" },
   together: "Alles ist in der Werkstatt.",
   waiting: (n) =>
@@ -121,6 +123,7 @@ const es: ShopWords = {
   pair: "Unir este aparato",
   noServer: "Esta página no vino del servidor de un taller, o ahora no se puede llegar a él.",
   here: (shop, person, role) => `${shop}: ${person}, ${role}.`,
+  nameRemoved: "(nombre borrado)",
   roles: { owner: "dueño", technician: "mecánico", rider: "piloto" },
   together: "Todo está en el taller.",
   waiting: (n) =>

@@ -83,7 +83,11 @@ export const orders: Words["orders"] = {
       "Wenn jemand darum bittet: Name, Kontakt und Worte verschwinden aus jedem Eintrag, hier und in der Werkstatt. Was eingebaut, gefahren und geprüft wurde, bleibt.",
     nobody: "Auf diesem Gerät steht niemandes Name.",
     noName: "Name nicht bekannt",
-    is: { customer: "Kunde", writer: "hat Einträge geschrieben" },
+    is: {
+      customer: "Kunde",
+      writer: "hat Einträge geschrieben",
+      device: "hat ein Gerät der Werkstatt",
+    },
     records: (count) => (count === 1 ? "1 Eintrag" : `${count} Einträge`),
     of: (name) => (name === "" ? "Daten entfernen" : `Daten entfernen: ${name}`),
     goes: "Was verschwindet",
@@ -97,6 +101,7 @@ export const orders: Words["orders"] = {
       "Der Name auf jedem Eintrag, den diese Person geschrieben hat",
       "Alle Namen, Orte und Worte in diesen Einträgen",
     ],
+    goesDevice: "Der Name in der Liste der Leute der Werkstatt und die Namen der Geräte dieser Person",
     inRecords: (count) =>
       count === 1 ? "Insgesamt verliert 1 Eintrag Worte." : `Insgesamt verlieren ${count} Einträge Worte.`,
     stays: "Was bleibt",
@@ -105,6 +110,8 @@ export const orders: Words["orders"] = {
       "Der Kurzname in der Adresse eines Motorrads und Bilder von Teilen",
       "Kopien und Ausdrucke außerhalb dieses Werkzeugs: Kopien neu anlegen, die alten vernichten",
     ],
+    staysDevice:
+      "Die Geräte dieser Person gleichen weiter ab: Schließ sie unter „Werkstatt“ aus, wenn sie gehen sollen",
     noUndo: "Das lässt sich nicht zurücknehmen. Keine später eingelesene Kopie bringt die Worte zurück.",
     sure: "Diese Person hat darum gebeten",
     remove: "Endgültig entfernen",

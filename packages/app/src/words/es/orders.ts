@@ -82,7 +82,11 @@ export const orders: Words["orders"] = {
       "Si alguien lo pide: nombre, contacto y palabras desaparecen de cada registro, aquí y en el taller. Lo montado, rodado y probado se queda.",
     nobody: "En este dispositivo no hay ningún nombre.",
     noName: "Nombre desconocido",
-    is: { customer: "cliente", writer: "escribió registros" },
+    is: {
+      customer: "cliente",
+      writer: "escribió registros",
+      device: "tiene un dispositivo del taller",
+    },
     records: (count) => (count === 1 ? "1 registro" : `${count} registros`),
     of: (name) => (name === "" ? "Borrar los datos" : `Borrar los datos de ${name}`),
     goes: "Qué desaparece",
@@ -96,6 +100,8 @@ export const orders: Words["orders"] = {
       "El nombre en cada registro que escribió esta persona",
       "Todos los nombres, lugares y palabras de esos registros",
     ],
+    goesDevice:
+      "El nombre en la lista de personas del taller, y los nombres de los dispositivos de esta persona",
     inRecords: (count) =>
       count === 1
         ? "En total, 1 registro pierde palabras."
@@ -106,6 +112,7 @@ export const orders: Words["orders"] = {
       "El nombre corto en la dirección de una moto, y las fotos de piezas",
       "Copias e impresiones fuera de esta herramienta: haz copias nuevas y destruye las viejas",
     ],
+    staysDevice: "Los dispositivos de esta persona siguen compartiendo: exclúyelos en «Taller» si deben irse",
     noUndo: "Esto no se puede deshacer. Ninguna copia leída después devuelve las palabras.",
     sure: "Esta persona lo ha pedido",
     remove: "Borrar para siempre",
