@@ -1,4 +1,4 @@
-import type { Refusal } from "@jetwright/core";
+import { type Refusal, refusalText } from "@jetwright/core";
 import type { AskWords } from "../words/en/ask.ts";
 import type { StoryWords } from "../words/en/story.ts";
 import { type ValueWords, values } from "../words/en/values.ts";
@@ -44,7 +44,5 @@ export const sentencesIn = (language: string): Sentences | undefined => learned.
 export const valueWords = (language: string): ValueWords => learned.get(language)?.values ?? values;
 
 /** Why something was refused, in a language; its own English where that has no words for the reason. */
-export const whyRefused = (
-  language: string,
-  { reason, detail }: Pick<Refusal, "reason" | "detail">,
-): string => learned.get(language)?.refused[reason] ?? detail;
+export const whyRefused = (language: string, why: Refusal): string =>
+  refusalText(why, { refusals: learned.get(language)?.refused ?? {} });

@@ -8,6 +8,7 @@ import {
   readOil,
   readTurns,
   readWeatherReport,
+  refusalText,
 } from "@jetwright/core";
 import { expect, test } from "vitest";
 import { refused as german } from "./de/refused.ts";
@@ -53,6 +54,32 @@ test.each([
   if (outcome.ok) return;
   expect(german[outcome.reason]).toBeDefined();
   expect(spanish[outcome.reason]).toBeDefined();
+});
+
+test.each([
+  ["a height of either unit", air(20, 700, 4000, "hPa"), ["1219"]],
+  ["heat of either unit", air(55, 1000, 0, "hPa"), ["12,8"]],
+  ["pressure of another height", air(20, 620, 100, "hPa"), ["620", "3960", "100"]],
+  ["a groove too far", readGroove("7", { grooves: 5 }), ["5"]],
+  ["another needle", readGroove("3 of 4", { grooves: 5 }), ["4", "5"]],
+  ["a jet of no size", readJetNumber("9999"), ["5", "900"]],
+  ["too many turns", readTurns("9.25"), ["9,25"]],
+] as const)("%s is refused with its figures in every language", (_, outcome, figures) => {
+  if (outcome.ok) throw new Error("taken");
+  for (const figure of figures) {
+    expect(outcome.detail).toContain(figure.replace(",", "."));
+    for (const refusals of [german, spanish]) expect(refusalText(outcome, { refusals })).toContain(figure);
+  }
+});
+
+test("no stretch with figures is left open, or names what no sentence gives", () => {
+  for (const text of [...Object.values(german), ...Object.values(spanish)]) {
+    expect(text.replaceAll(/\[[^[\]{}]*(\{\w+\}[^[\]{}]*)+\]/g, "")).not.toMatch(/[[\]{}]/);
+  }
+  for (const [reason, text] of Object.entries(german)) {
+    const names = (said: string) => [...said.matchAll(/\{(\w+)\}/g)].map(([, name]) => name).sort();
+    expect([reason, names(spanish[reason]!)]).toEqual([reason, names(text)]);
+  }
 });
 
 const PACKAGES = join(import.meta.dirname, "../../..");

@@ -3,7 +3,7 @@ import type { Kelvin, Metre } from "../units/quantity.ts";
 import type { Warning } from "../words/warning.ts";
 import { type AirEstimate, estimateAir, type MeasuredAir } from "./air-estimate.ts";
 import { THERMOMETER_SD } from "./air-from.ts";
-import { celsiusSaid, metresSaid, sayHectopascal } from "./figures.ts";
+import { celsiusSaid, hectopascalSaid, metresSaid, sayHectopascal } from "./figures.ts";
 import { type Humidity, UNKNOWN_HUMIDITY } from "./humidity.ts";
 import { HEIGHT_SD } from "./pressure-at-place.ts";
 import {
@@ -89,6 +89,7 @@ export function airFromReport(
     return refuse(
       "pressure-height-mismatch",
       `The report's pressure comes to ${sayHectopascal(pressure.pressure)} at the riding place, which cannot be: check the report and both heights.`,
+      { hPa: hectopascalSaid(pressure.pressure) },
     );
   }
   const humidity = humidityHere(report, temperature.value.temperature, rise ?? 0);
@@ -133,6 +134,7 @@ function readAge(
     return refuse(
       "report-age",
       `A report age of ${minutes} minutes cannot be: check the clock, the date and the report's time (UTC).`,
+      { minutes },
     );
   }
   const drift = perHour * Math.min(Math.max(minutes, 0) / 60, DRIFT_HOURS);

@@ -56,7 +56,11 @@ export function placeStationPressure(
     });
   }
   if (setting > IMPOSSIBLE_HIGH || setting < IMPOSSIBLE_LOW) {
-    return refuse("pressure-height-mismatch", mismatch(pressure, height));
+    return refuse("pressure-height-mismatch", mismatch(pressure, height), {
+      hPa: hectopascalSaid(pressure),
+      fitsMetres: fittingMetres(pressure),
+      metres: metresSaid(height),
+    });
   }
   const warnings: Warning[] = [];
   if (setting > UNUSUAL_HIGH) {
@@ -85,12 +89,15 @@ function withoutHeight(pressure: Pascal): readonly Warning[] {
   ];
 }
 
+/** The height at which the pressure is usual, m, to the next ten. */
+const fittingMetres = (pressure: Pascal): number => Math.round(pressureAltitude(pressure) / 10) * 10;
+
 function mismatch(pressure: Pascal, height: Metre): string {
   const fits = (p: Pascal, h: Metre): boolean => {
     const setting = altimeterSetting(p, h);
     return setting >= UNUSUAL_LOW && setting <= UNUSUAL_HIGH;
   };
-  const start = `${sayHectopascal(pressure)} belongs to about ${sayMetre((Math.round(pressureAltitude(pressure) / 10) * 10) as Metre)}, not to ${sayMetre(height)}`;
+  const start = `${sayHectopascal(pressure)} belongs to about ${fittingMetres(pressure)} m, not to ${sayMetre(height)}`;
   const feet = fromFoot(height);
   if (height > 0 && fits(pressure, feet)) {
     return `${start}; if the height is in feet (${sayMetre(feet)}) they fit: give its unit.`;

@@ -1,7 +1,7 @@
 import { fromFoot, fromMetre } from "../units/convert.ts";
 import { accept, type Outcome, refuse } from "../units/outcome.ts";
 import type { Metre } from "../units/quantity.ts";
-import { sayMetre } from "./figures.ts";
+import { metresSaid, sayMetre } from "./figures.ts";
 import { readSd } from "./typed-sd.ts";
 
 /** A height above sea level as a person typed it. Without a unit it is read as metres where that is likely. */
@@ -39,6 +39,7 @@ export function readHeight(typed: TypedHeight): Outcome<ReadHeight, HeightRefusa
     return refuse(
       "height-unit",
       `A height of ${value} could be metres or feet (${sayMetre(inFeet)}): say which unit it is.`,
+      { metres: metresSaid(inFeet) },
     );
   }
   const height = unit === "ft" ? inFeet : fromMetre(value);
@@ -46,6 +47,7 @@ export function readHeight(typed: TypedHeight): Outcome<ReadHeight, HeightRefusa
     return refuse(
       "height-out-of-range",
       `A height of ${sayMetre(height)} lies outside ${LOWEST} to ${HIGHEST} m: check the figure and the unit.`,
+      { metres: metresSaid(height) },
     );
   }
   const scale = unit === "ft" ? fromFoot(1) : 1;

@@ -122,6 +122,7 @@ export function checkDewPoint(dewPoint: Kelvin, temperature: Kelvin, sd: number)
     return refuse(
       "dew-point-above-temperature",
       `A dew point of ${sayCelsius(dewPoint)} cannot lie above the temperature ${sayCelsius(temperature)}: check both, and their units.`,
+      { dewPoint: celsiusSaid(dewPoint), celsius: celsiusSaid(temperature) },
     );
   }
   if (toCelsius(dewPoint) < -70) {
@@ -142,6 +143,7 @@ function checkWetBulb(wetBulb: Kelvin, temperature: Kelvin, pressure: Pascal, sd
     return refuse(
       "wet-bulb-above-temperature",
       `A wet bulb of ${sayCelsius(wetBulb)} cannot lie above the temperature ${sayCelsius(temperature)}: check both, and their units.`,
+      { wetBulb: celsiusSaid(wetBulb), celsius: celsiusSaid(temperature) },
     );
   }
   const driest = driestWetBulb(temperature, pressure);
@@ -149,6 +151,7 @@ function checkWetBulb(wetBulb: Kelvin, temperature: Kelvin, pressure: Pascal, sd
     return refuse(
       "wet-bulb-too-low",
       `A wet bulb cannot fall below ${sayCelsius(driest)} at ${sayCelsius(temperature)}: ${sayCelsius(wetBulb)} may be a dew point, give it as one.`,
+      { driest: celsiusSaid(driest), celsius: celsiusSaid(temperature) },
     );
   }
   const warnings: Warning[] = [];

@@ -92,7 +92,10 @@ export function readPressure(
     const readings = possible
       .map((c) => (c.name === "hPa" ? `${value} hPa` : `${value} ${c.name} (${sayHectopascal(c.pressure)})`))
       .join(" or ");
-    return refuse("pressure-unit", `A pressure of ${value} could be ${readings}: say which unit it is.`);
+    const units = possible.map(({ name }) => name).join(", ");
+    return refuse("pressure-unit", `A pressure of ${value} could be ${readings}: say which unit it is.`, {
+      units,
+    });
   }
   if (only === undefined) {
     return refuse(

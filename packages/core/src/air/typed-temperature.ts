@@ -63,6 +63,7 @@ export function readTemperature(typed: TypedTemperature): Outcome<ReadTemperatur
     return refuse(
       "temperature-unit",
       `${value} could be °F (${sayCelsius(fromFahrenheit(value))}) or a very hot day in °C: say which unit it is.`,
+      { celsius: celsiusSaid(fromFahrenheit(value)) },
     );
   }
   const warnings: Warning[] = [];

@@ -34,10 +34,13 @@ export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
     return refuse(
       "displacement",
       `${centimetres(displacement)} is outside 20 to 1000 cm³ for one carburetor. Check the unit; give what one carburetor feeds.`,
+      { cc: inCentimetres(displacement) },
     );
   }
   if (bore !== null && !(bore >= 0.008 && bore <= 0.06)) {
-    return refuse("bore", `The bore must be 8 to 60 mm, got ${millimetres(bore)}. Check the unit.`);
+    return refuse("bore", `The bore must be 8 to 60 mm, got ${millimetres(bore)}. Check the unit.`, {
+      mm: inMillimetres(bore),
+    });
   }
   if (displacement === null && bore === null) {
     return refuse(
@@ -71,6 +74,12 @@ export function sizedBike(bike: BikeToStart): Outcome<SizedBike, BikeRefusal> {
     return refuse(
       "bore does not fit",
       `A ${millimetres(bore)} bore looks wrong for ${centimetres(displacement)}: about ${millimetres(usual)} is usual, ${millimetres(least)} to ${millimetres(most)} believable. Measure the bore at the engine side, or check the displacement.`,
+      {
+        cc: inCentimetres(displacement),
+        usual: inMillimetres(usual),
+        least: inMillimetres(least),
+        most: inMillimetres(most),
+      },
     );
   }
   const ratio = bore / usual;

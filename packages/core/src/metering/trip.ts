@@ -108,6 +108,7 @@ export function planTrip(
     return refuse(
       "needle limits",
       `At ${deciding.point.name} no main jet gives enough fuel: the needle holds it back at full throttle. Lift the needle or fit a bigger needle jet.`,
+      { place: deciding.point.name },
     );
   }
   const safeMain = rounded(deciding.exactMain);

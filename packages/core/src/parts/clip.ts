@@ -16,6 +16,7 @@ export function checkGroove(needle: Pick<Needle, "grooves">, groove: number): Ou
   return refuse(
     "groove",
     `The needle has ${needle.grooves} grooves; the clip can be in 1 to ${needle.grooves} or half way with a shim, got ${groove}. ${GROOVE_RULE}`,
+    { grooves: needle.grooves },
   );
 }
 
@@ -36,6 +37,7 @@ export function readGroove(
     return refuse(
       "not a groove",
       `A needle with ${needle.grooves} grooves has no middle one. ${GROOVE_RULE}`,
+      { grooves: needle.grooves },
     );
   }
   const found =
@@ -53,6 +55,7 @@ export function readGroove(
     return refuse(
       "other needle",
       `You counted ${found[3]} grooves, but the needle on record has ${needle.grooves}. Count again, or record the other needle.`,
+      { counted: Number(found[3]), grooves: needle.grooves },
     );
   }
   const fromBottom = (found[2] ?? found[4]) === "bottom";

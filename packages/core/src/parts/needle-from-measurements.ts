@@ -101,18 +101,21 @@ function refusedReadings(sorted: readonly NeedleReading[]): Refusal<NeedleRefusa
     return refuse(
       "reading",
       `${mm(diameter, 3)} mm at ${mm(belowTopGroove, 1)} mm below the top groove cannot be on a needle (0.3 to 6 mm, 0 to 150 mm down). Check the two numbers and their unit.`,
+      { diameter: mm(diameter, 3), down: mm(belowTopGroove, 1) },
     );
   }
   if (sorted.length > MOST) {
     return refuse(
       "too many",
       `${sorted.length} readings are more than the ${MOST} this takes. Leave out those closest together.`,
+      { count: sorted.length, most: MOST },
     );
   }
   if (sorted.length < FEWEST) {
     return refuse(
       "too few",
       `${sorted.length} readings are too few; ${FEWEST} are the least: two on the straight part near the grooves and three on each taper. Measure every 2 mm from the grooves to the tip.`,
+      { count: sorted.length, least: FEWEST },
     );
   }
   return null;
@@ -134,6 +137,7 @@ function refusedShape(
     return refuse(
       "gets thicker",
       `The needle gets thicker from ${widening.from.toFixed(1)} to ${widening.to.toFixed(1)} mm below the top groove, which no needle does. Check that distances are counted from the grooves and not from the tip, and measure there again.`,
+      { from: widening.from.toFixed(1), to: widening.to.toFixed(1) },
     );
   }
   if (betterFree && free.line.slopes[0]! < 0) {

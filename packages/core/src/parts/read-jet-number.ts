@@ -23,5 +23,8 @@ export function readJetNumber(typed: string): Outcome<number, "not a number" | "
     value >= 0.2 && value <= 3
       ? `If that is the bore in mm, type ${Math.round(value * 100)}.`
       : "Read it again with a lens; a missing point (17.5) or a letter taken for a digit is common.";
-  return refuse("not a jet size", `${text} is no jet size (${SMALLEST} to ${LARGEST}). ${slip}`);
+  return refuse("not a jet size", `${text} is no jet size (${SMALLEST} to ${LARGEST}). ${slip}`, {
+    least: SMALLEST,
+    most: LARGEST,
+  });
 }

@@ -37,6 +37,7 @@ export function readTurns(typed: string): Outcome<number, "turns" | "not turns">
   return refuse(
     "turns",
     `${turns} turns out is more than a screw holds on. Seat it lightly and count the turns again.`,
+    { turns: Number(turns.toFixed(2)) },
   );
 }
 

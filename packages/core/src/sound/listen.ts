@@ -65,6 +65,7 @@ export function listen(
     return refuse(
       "coarse-sound",
       `The recording has ${rate} samples a second; at least ${LEAST_RATE} are needed. Record it again as ordinary sound.`,
+      { rate, least: LEAST_RATE },
     );
   }
   const seconds = samples.length / rate;
@@ -72,12 +73,14 @@ export function listen(
     return refuse(
       "too-short",
       `The recording lasts ${seconds.toFixed(1)} seconds; at least ${LEAST_SECONDS} are needed, three of them idling.`,
+      { seconds: seconds.toFixed(1), least: LEAST_SECONDS },
     );
   }
   if (seconds > MOST_SECONDS) {
     return refuse(
       "too-long",
       `The recording lasts ${Math.round(seconds)} seconds; ${MOST_SECONDS} are enough. Cut it, or record one take at a time.`,
+      { seconds: Math.round(seconds), most: MOST_SECONDS },
     );
   }
   const plain = follow(samples, rate, engine, null, pictures);

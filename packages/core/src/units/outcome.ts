@@ -12,6 +12,8 @@ export interface Refusal<Reason extends string = string> {
   readonly reason: Reason;
   /** One sentence for people: what is wrong and what to do about it. */
   readonly detail: string;
+  /** The figures of that sentence, rounded as it says them, for the sentences of other languages. */
+  readonly given?: Readonly<Record<string, number | string>>;
 }
 
 export const accept = <Value>(value: Value): { readonly ok: true; readonly value: Value } => ({
@@ -19,8 +21,8 @@ export const accept = <Value>(value: Value): { readonly ok: true; readonly value
   value,
 });
 
-export const refuse = <Reason extends string>(reason: Reason, detail: string): Refusal<Reason> => ({
-  ok: false,
-  reason,
-  detail,
-});
+export const refuse = <Reason extends string>(
+  reason: Reason,
+  detail: string,
+  given?: Refusal["given"],
+): Refusal<Reason> => ({ ok: false, reason, detail, ...(given && { given }) });

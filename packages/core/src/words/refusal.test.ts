@@ -18,6 +18,15 @@ test("a reason without a sentence is said as the refusal says itself", () => {
   expect(refusalText(refuse("zorn", "Zorn."), german)).toBe("Zorn.");
 });
 
+test("figures are said where the refusal gives all that a stretch names, with a decimal comma", () => {
+  const table = { refusals: { r: "Kurz[: {seconds} s, mindestens {least}]. Noch[ {other}] einmal." } };
+  expect(refusalText(refuse("r", "-", { seconds: "3.5", least: 5 }), table)).toBe(
+    "Kurz: 3,5 s, mindestens 5. Noch einmal.",
+  );
+  expect(refusalText(refuse("r", "-", { seconds: 3 }), table)).toBe("Kurz. Noch einmal.");
+  expect(refusalText(refuse("r", "-"), table)).toBe("Kurz. Noch einmal.");
+});
+
 test.each(["air-unusable", "fuel-unusable"] as const)(
   "%s gives the reason inside in its own language",
   (code) => {

@@ -12,6 +12,7 @@ import {
 import type { FittedPart, JsonObject } from "@jetwright/records";
 import { typedNumber } from "../../ui/number-field.tsx";
 import type { Words } from "../../words/en.ts";
+import type { Why } from "../../words/use-refusal.ts";
 
 /** The fields a part is typed into. */
 export type PartField = "number" | "maker" | "marks" | "grooves" | "pitch";
@@ -32,7 +33,7 @@ export const FIELDS: Readonly<Record<FittedPart, readonly PartField[]>> = {
 
 /** The words of the form, and how what the core refuses is said; in its own English where that is left out. */
 export type PartWords = Words["fitted"]["edit"] & {
-  readonly whyNot?: (why: { readonly reason: string; readonly detail: string }) => string;
+  readonly whyNot?: (why: Why) => string;
 };
 
 /** More grooves than any needle has: the bound where nobody counted. */

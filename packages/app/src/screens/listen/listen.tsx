@@ -46,7 +46,7 @@ export function Listen({ params }: { readonly params: { readonly bike: string } 
     else {
       setBusy(false);
       if (said.say === "heard") setTaken(said);
-      if (said.say === "refused") setRefused(whyNot(said));
+      if (said.say === "refused") setRefused(whyNot(said.why));
     }
   });
 

@@ -35,7 +35,7 @@ const say = (message: FromListener): void => self.postMessage(message);
 function conclude(samples: Float32Array, rate: number, engine: EngineSound): void {
   const heard = listen(samples, rate, engine, { pictures: true });
   if (!heard.ok) {
-    say({ say: "refused", reason: heard.reason, detail: heard.detail });
+    say({ say: "refused", why: heard });
     return;
   }
   say({
@@ -97,7 +97,7 @@ self.onmessage = ({ data }: MessageEvent<ToListener>) => {
         say(
           clip.reason === "not-wave" || clip.reason === "unknown-coding"
             ? { say: "not-wave" }
-            : { say: "refused", reason: clip.reason, detail: clip.detail },
+            : { say: "refused", why: clip },
         );
         return;
       }

@@ -2,6 +2,7 @@ import type {
   EngineSound,
   Heard,
   ListenRefusal,
+  Refusal,
   SoundDoubt,
   SoundProof,
   SparkRefusal,
@@ -42,7 +43,7 @@ export type ToListener =
 export type FromListener =
   | ({ readonly say: "speed" } & LiveSpeed)
   | ({ readonly say: "heard" } & Take)
-  | { readonly say: "refused"; readonly reason: string; readonly detail: string }
+  | { readonly say: "refused"; readonly why: Refusal }
   | ({ readonly say: "proved" } & Proved)
   | { readonly say: "not-proved"; readonly why: NotProved }
   /** The file is no WAV: the browser may be able to decode it. */

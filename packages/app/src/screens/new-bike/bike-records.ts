@@ -4,6 +4,7 @@ import { readHeight, readTemperature, type Units } from "../../preferences/units
 import type { Draft } from "../../store/shop.ts";
 import { typedNumber } from "../../ui/number-field.tsx";
 import type { Words } from "../../words/en.ts";
+import type { Why } from "../../words/use-refusal.ts";
 import { type PartTyped, readPart } from "../fitted/read-part.ts";
 import type { BikeDraft } from "./bike-draft.ts";
 
@@ -19,7 +20,7 @@ export function bikeRecords(
   draft: BikeDraft,
   units: Units,
   { newBike: words, fitted }: Pick<Words, "newBike" | "fitted">,
-  whyNot: (why: { readonly reason: string; readonly detail: string }) => string = ({ detail }) => detail,
+  whyNot: (why: Why) => string = ({ detail }) => detail,
 ): BikeMade {
   const faults: Partial<Record<keyof BikeDraft, string>> = {};
 
