@@ -29,7 +29,7 @@ export interface EngineStreams {
   /** Mean square of the high-passed sound, one value every half hop. */
   readonly level: SampleTape;
   readonly push: (samples: Float32Array) => void;
-  /** Fills up with silence, so that the last frames can look ahead. */
+  /** Goes on with the last moments backwards, so that the last frames can look ahead: silence would sound like a beat. */
   readonly finish: () => void;
   /** Seconds of sound taken in. */
   readonly seconds: () => number;
@@ -102,6 +102,13 @@ export function engineStreams(rate: number): EngineStreams {
 
   const peaks = new Uint32Array(512);
   let taken = 0;
+  /** The last sound, as much as the last frames look ahead. */
+  const tail = new Float32Array(Math.ceil((REACH + ENVELOPE_MEAN + 0.1) * rate));
+  const keepTail = (samples: Float32Array): void => {
+    const kept = Math.max(0, tail.length - samples.length);
+    tail.copyWithin(0, tail.length - kept);
+    tail.set(samples.subarray(Math.max(0, samples.length - tail.length)), kept);
+  };
   const take = (value: number): void => {
     input.push(value);
     first(takeMiddle);
@@ -119,10 +126,10 @@ export function engineStreams(rate: number): EngineStreams {
         peaks[Math.min(511, Math.floor(Math.abs(value) * 400))]! += 1;
       }
       taken += samples.length;
+      keepTail(samples);
     },
     finish() {
-      const silence = Math.ceil((REACH + ENVELOPE_MEAN + 0.1) * rate);
-      for (let i = 0; i < silence; i++) take(0);
+      for (let i = tail.length - 1; i >= 0; i--) take(tail[i]!);
     },
     seconds: () => taken / rate,
     flattened() {

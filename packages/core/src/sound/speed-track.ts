@@ -1,5 +1,6 @@
 import { exp, log } from "../numerics/elementary.ts";
 import { type EngineSound, firingsPerRpm } from "./engine-sound.ts";
+import { rumble } from "./rumble.ts";
 import type { HeardFrame } from "./speed-follower.ts";
 
 /** Engine speed against time, a value each hop. */
@@ -33,9 +34,10 @@ const BRIDGED = 0.85;
 /** A frame's speed is read with its neighbours over so many firings to either side. */
 const FIRINGS = { steady: 1.6, moving: 0.8 } as const;
 
-/** Takes away what stands alone, bridges short gaps and reads each speed with its neighbours. */
+/** Takes away wind and what stands alone, bridges short gaps and reads each speed with its neighbours. */
 export function speedTrack(frames: readonly HeardFrame[], hop: number, engine: EngineSound): SpeedTrack {
-  const raw = Float64Array.from(frames, ({ rpm }) => rpm);
+  const wind = rumble(frames);
+  const raw = Float64Array.from(frames, ({ rpm }, i) => (wind[i] ? 0 : rpm));
   dropIslands(raw, frames, hop);
   const longest = Math.round(BRIDGE / hop);
   dropUnclear(raw, frames, engine, longest);
