@@ -44,6 +44,12 @@ export function fourier(length: number): Fourier {
     let yi: Float64Array = otherIm;
     let n = length;
     let s = 1;
+    if (n > 4) {
+      firstFourWay(xr, xi, yr, yi, turnCos, turnSin);
+      [xr, xi, yr, yi] = [yr, yi, xr, xi];
+      n /= 4;
+      s = 4;
+    }
     while (n >= 4) {
       if (n === 4) lastFourWay(xr, xi, yr, yi, s);
       else fourWay(xr, xi, yr, yi, n, s, turnCos, turnSin);
@@ -129,6 +135,58 @@ function fourWay(
       yr[o + 3 * s] = threeR * c3 - threeI * s3;
       yi[o + 3 * s] = threeR * s3 + threeI * c3;
     }
+  }
+}
+
+/** The first radix-4 step, one transform alone. */
+function firstFourWay(
+  xr: Float64Array,
+  xi: Float64Array,
+  yr: Float64Array,
+  yi: Float64Array,
+  turnCos: Float64Array,
+  turnSin: Float64Array,
+): void {
+  const quarter = xr.length / 4;
+  for (let p = 0; p < quarter; p++) {
+    const ar = xr[p]!;
+    const ai = xi[p]!;
+    const br = xr[p + quarter]!;
+    const bi = xi[p + quarter]!;
+    const cr = xr[p + 2 * quarter]!;
+    const ci = xi[p + 2 * quarter]!;
+    const dr = xr[p + 3 * quarter]!;
+    const di = xi[p + 3 * quarter]!;
+    const sumR = ar + cr;
+    const sumI = ai + ci;
+    const lessR = ar - cr;
+    const lessI = ai - ci;
+    const pairR = br + dr;
+    const pairI = bi + di;
+    // i (b − d)
+    const turnedR = di - bi;
+    const turnedI = br - dr;
+    const o = 4 * p;
+    yr[o] = sumR + pairR;
+    yi[o] = sumI + pairI;
+    const oneR = lessR - turnedR;
+    const oneI = lessI - turnedI;
+    const c1 = turnCos[p]!;
+    const s1 = turnSin[p]!;
+    yr[o + 1] = oneR * c1 - oneI * s1;
+    yi[o + 1] = oneR * s1 + oneI * c1;
+    const twoR = sumR - pairR;
+    const twoI = sumI - pairI;
+    const c2 = turnCos[2 * p]!;
+    const s2 = turnSin[2 * p]!;
+    yr[o + 2] = twoR * c2 - twoI * s2;
+    yi[o + 2] = twoR * s2 + twoI * c2;
+    const threeR = lessR + turnedR;
+    const threeI = lessI + turnedI;
+    const c3 = turnCos[3 * p]!;
+    const s3 = turnSin[3 * p]!;
+    yr[o + 3] = threeR * c3 - threeI * s3;
+    yi[o + 3] = threeR * s3 + threeI * c3;
   }
 }
 

@@ -26,6 +26,8 @@ export const ENVELOPE_TO = 480;
  * with only every second tooth, gets 1/√2 of the score.
  */
 export interface Comb {
+  /** Grid steps from a firing frequency to its highest tooth. */
+  readonly reach: number;
   /** For grid places from…to−1, from spectra laid on the grid; writes into `out`. */
   readonly sum: (
     wave: Float64Array,
@@ -73,6 +75,7 @@ export function comb(grid: FiringGrid, top: number): Comb {
     }
   };
   return {
+    reach: Math.max(...[...wave, ...envelope].map(({ shift }) => shift)) + 1,
     sum(waveValues, envelopeValues, from, to, out) {
       out.fill(0, from, to);
       add(wave, waveValues, from, to, out);

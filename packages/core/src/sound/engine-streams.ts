@@ -11,6 +11,8 @@ const PRE_EMPHASIS = 0.93;
 const ENVELOPE_ABOVE = 350;
 /** The envelope is held against its own mean over this many seconds to either side. */
 const ENVELOPE_MEAN = 0.15;
+/** Samples taken at a time. */
+const PIECE = 4096;
 /** How far, in seconds, a frame may look to either side of its middle. */
 export const REACH = 0.25;
 /** Frames a second, about. */
@@ -109,9 +111,12 @@ export function engineStreams(rate: number): EngineStreams {
     tail.copyWithin(0, tail.length - kept);
     tail.set(samples.subarray(Math.max(0, samples.length - tail.length)), kept);
   };
-  const take = (value: number): void => {
-    input.push(value);
-    first(takeMiddle);
+  /** In pieces, so that the row of input never grows long. */
+  const take = (samples: Float32Array): void => {
+    for (let from = 0; from < samples.length; from += PIECE) {
+      input.pushAll(samples.subarray(from, from + PIECE));
+      first(takeMiddle);
+    }
   };
   return {
     rate: thin,
@@ -121,15 +126,15 @@ export function engineStreams(rate: number): EngineStreams {
     level,
     push(samples) {
       for (let i = 0; i < samples.length; i++) {
-        const value = samples[i]!;
-        take(value);
-        peaks[Math.min(511, Math.floor(Math.abs(value) * 400))]! += 1;
+        const size = Math.abs(samples[i]!) * 400;
+        peaks[size < 511 ? Math.floor(size) : 511]! += 1;
       }
+      take(samples);
       taken += samples.length;
       keepTail(samples);
     },
     finish() {
-      for (let i = tail.length - 1; i >= 0; i--) take(tail[i]!);
+      take(tail.slice().reverse());
     },
     seconds: () => taken / rate,
     flattened() {
@@ -150,9 +155,10 @@ function decimator(tape: SampleTape, taps: Float64Array, by: number): (out: (val
   return (out) => {
     while (next + half < tape.end) {
       const { kept } = tape;
-      const from = next - half - tape.first;
-      let sum = 0;
-      for (let i = 0; i < taps.length; i++) sum += taps[i]! * kept[from + i]!;
+      const at = next - tape.first;
+      // The taps are the same on either side.
+      let sum = taps[half]! * kept[at]!;
+      for (let i = 1; i <= half; i++) sum += taps[half + i]! * (kept[at - i]! + kept[at + i]!);
       out(sum);
       next += by;
       tape.forgetBefore(next - half);

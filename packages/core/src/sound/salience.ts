@@ -46,10 +46,11 @@ export interface Salience {
   readonly picture: Float64Array;
 }
 
-export function salience(grid: FiringGrid, rate: number, top: number): Salience {
+/** @param pictures whether `picture` is filled */
+export function salience(grid: FiringGrid, rate: number, top: number, pictures: boolean): Salience {
   const teeth = comb(grid, top);
   const bands = WINDOWS.filter(({ to }) => to > grid.lowest).map((window, i, all) =>
-    makeBand(window, all[i - 1]?.to ?? 0, all[i + 1]?.from ?? Infinity, grid, rate),
+    makeBand(window, all[i - 1]?.to ?? 0, all[i + 1]?.from ?? Infinity, grid, rate, top),
   );
   const onGridWave = new Float64Array(grid.reach);
   const onGridEnvelope = new Float64Array(grid.reach);
@@ -57,26 +58,33 @@ export function salience(grid: FiringGrid, rate: number, top: number): Salience 
   const picture = new Float64Array(grid.reach);
 
   const row: Salience["row"] = (streams, middle, slew, out) => {
+    const drawn = pictures && slew === STEADY;
     out.fill(0);
-    if (slew === STEADY) picture.fill(0);
+    if (drawn) picture.fill(0);
     for (const band of bands) {
       band.spectrum.take(streams, middle, band.readings[slew]!);
-      const { wave, envelope } = band.spectrum;
-      for (let i = band.from; i < grid.reach; i++) {
-        const k = band.index[i]!;
-        const f = band.part[i]!;
-        onGridWave[i] = wave[k]! + f * (wave[k + 1]! - wave[k]!);
-        onGridEnvelope[i] = envelope[k]! + f * (envelope[k + 1]! - envelope[k]!);
-      }
+      layOnGrid(band, drawn ? grid.reach : Math.min(grid.reach, band.to + teeth.reach));
       teeth.sum(onGridWave, onGridEnvelope, band.from, band.to, part);
       for (let i = band.from; i < band.to; i++) out[i]! += band.share[i]! * part[i]!;
-      if (slew === STEADY) {
-        for (let i = band.from; i < grid.reach; i++) {
-          // Each part of the picture from the window that serves it; the shortest one serves all above.
-          const share = i < grid.size ? band.share[i]! : band.to === grid.size ? 1 : 0;
-          picture[i]! += share * Math.max(onGridWave[i]!, onGridEnvelope[i]!);
-        }
-      }
+      if (drawn) draw(band);
+    }
+  };
+
+  const layOnGrid = ({ spectrum, index, part: parts, from }: Band, to: number): void => {
+    const { wave, envelope } = spectrum;
+    for (let i = from; i < to; i++) {
+      const k = index[i]!;
+      const f = parts[i]!;
+      onGridWave[i] = wave[k]! + f * (wave[k + 1]! - wave[k]!);
+      onGridEnvelope[i] = envelope[k]! + f * (envelope[k + 1]! - envelope[k]!);
+    }
+  };
+
+  const draw = (band: Band): void => {
+    for (let i = band.from; i < grid.reach; i++) {
+      // Each part of the picture from the window that serves it; the shortest one serves all above.
+      const share = i < grid.size ? band.share[i]! : band.to === grid.size ? 1 : 0;
+      picture[i]! += share * Math.max(onGridWave[i]!, onGridEnvelope[i]!);
     }
   };
 
@@ -110,6 +118,7 @@ function makeBand(
   fadeOutFrom: number,
   grid: FiringGrid,
   rate: number,
+  top: number,
 ): Band {
   const share = new Float64Array(grid.size);
   let from = grid.size;
@@ -125,7 +134,7 @@ function makeBand(
     }
   }
   const samples = 2 * Math.floor((window.seconds / 2) * rate) + 1;
-  const spectrum = frameSpectrum(samples, rate, 1);
+  const spectrum = frameSpectrum(samples, rate, top, 1);
   const index = new Int32Array(grid.reach);
   const part = new Float64Array(grid.reach);
   for (let i = 0; i < grid.reach; i++) {
@@ -139,7 +148,7 @@ function makeBand(
     share,
     readings: SLEWS.map((slew) => frameReading(window.seconds * (slew === 0 ? 1 : MOVING), slew, rate)),
     spectrum,
-    fine: frameSpectrum(samples, rate, 2),
+    fine: frameSpectrum(samples, rate, top, 2),
     index,
     part,
   };

@@ -34,6 +34,12 @@ export class SampleTape {
     this.#end += 1;
   }
 
+  pushAll(values: Float32Array): void {
+    while (this.#end - this.#first + values.length > this.#kept.length) this.#grow();
+    this.#kept.set(values, this.#end - this.#first);
+    this.#end += values.length;
+  }
+
   /** Lets go of everything before a place. */
   forgetBefore(place: number): void {
     const gone = place - this.#first;

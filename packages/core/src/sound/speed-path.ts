@@ -13,7 +13,7 @@ export interface Decided {
 }
 
 /** All that weighs a path; scores are in units of comb salience times BETA. */
-export const BETA = 0.17;
+const BETA = 0.17;
 const SALIENCE_CAP = 9;
 /** Salience that hearing no engine stands for. */
 const NOTHING = 2.6;
@@ -45,8 +45,6 @@ export interface SpeedPath {
   readonly finish: () => readonly Decided[];
   /** The best guess for the newest frame, which later frames may change. */
   readonly newest: () => Decided;
-  /** Total score of the best path so far, penalties taken off. */
-  readonly score: () => number;
 }
 
 export interface SpeedPathSetting {
@@ -64,6 +62,9 @@ export interface SpeedPathSetting {
 }
 
 const NONE = -1;
+const NOT_TRACED = -2;
+/** More places than the speed can change by from frame to frame. */
+const EDGE = 24;
 /** Where a heard state came from when not from another heard one. */
 const FROM_NONE = 255;
 const FROM_UNHEARD = 254;
@@ -74,10 +75,16 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
   const states = modes * slews * speeds;
   const expected = SLEWS.map((slew) => slew * hop * STEPS);
   const nearest = expected.map((steps) => Math.round(steps));
+  /** For each slew what a step of nearest − 1, nearest and nearest + 1 costs. */
+  const costs = expected.map((steps, a) =>
+    [-1, 0, 1].map((d) => SPEED_CHANGE * (nearest[a]! + d - steps) * (nearest[a]! + d - steps)),
+  );
   let old = new Float64Array(states).fill(-Infinity);
   let now = new Float64Array(states).fill(-Infinity);
   let oldNone = 0;
-  let levels = 0;
+  /** The best score of a state in which an engine is heard, and that state: of the latest frame and the one before. */
+  let [top, topState] = [-Infinity, NONE];
+  let [oldTop, oldTopState] = [-Infinity, NONE];
   let oldActive = new Uint8Array(slews);
   let active = new Uint8Array(slews);
   /** Where each state of a frame came from: 9·mode + 3·(slew − 1…+1) + (step − 1…+1), or FROM_NONE or FROM_UNHEARD. */
@@ -90,66 +97,30 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
   const drift = Math.round(UNHEARD_SLEW * hop * STEPS);
   const merged = Array.from({ length: slews }, () => new Float64Array(speeds));
   const mergedMode = Array.from({ length: slews }, () => new Uint8Array(speeds));
-  const best = new Float64Array(speeds);
-  const bestFrom = new Uint8Array(speeds);
+  const best = new Float64Array(speeds + 2 * EDGE).fill(-Infinity);
+  const bestFrom = new Uint8Array(speeds + 2 * EDGE);
+  /** States of the open frames on the path that was followed back last. */
+  const traced = new Int32Array(lag + 1).fill(NOT_TRACED);
   let frames = 0;
   let decided = 0;
 
   const step = (rows: readonly (Float64Array | null)[]): void => {
     const back = ring[frames % ring.length]!;
-    let oldBest = -Infinity;
-    let oldBestState = NONE;
-    for (let m = 0; m < modes; m++) {
-      for (let a = 0; a < slews; a++) {
-        if (!oldActive[a]) continue;
-        const from = (m * slews + a) * speeds;
-        for (let b = from; b < from + speeds; b++) {
-          if (old[b]! > oldBest) {
-            oldBest = old[b]!;
-            oldBestState = b;
-          }
-        }
-      }
-    }
     const fromNone = oldNone - COME;
-    let top = -Infinity;
+    [oldTop, oldTopState] = [top, topState];
+    [top, topState] = [-Infinity, NONE];
+    for (let a = 0; a < slews; a++) active[a] = rows[a] ? 1 : 0;
     for (let m = 0; m < modes; m++) {
       mergeModes(m);
       for (let a = 0; a < slews; a++) {
         const row = rows[a];
-        active[a] = row ? 1 : 0;
         if (!row) continue;
         mergeSlews(a);
-        const from = (m * slews + a) * speeds;
-        const n = nearest[a]!;
-        const costs = [n - 1, n, n + 1].map((d) => SPEED_CHANGE * (d - expected[a]!) * (d - expected[a]!));
         const shift = m === 0 ? speedsFrom : speedsFrom - STEPS;
-        const start = m === 0 ? 0 : SKIP_START;
-        for (let b = 0; b < speeds; b++) {
-          const found = oldUnheard[b]! - FIND;
-          let value = Math.max(fromNone, found) - start;
-          let came = found > fromNone ? FROM_UNHEARD : FROM_NONE;
-          for (let d = 0; d < 3; d++) {
-            const source = b - (n + d - 1);
-            if (source < 0 || source >= speeds) continue;
-            const candidate = best[source]! - costs[d]!;
-            if (candidate > value) {
-              value = candidate;
-              came = bestFrom[source]! + d;
-            }
-          }
-          let salience = row[b + shift]!;
-          if (salience > SALIENCE_CAP) salience = SALIENCE_CAP;
-          if (m === 1) salience -= SKIP_LESS;
-          if (penalty !== null) salience -= penalty[b]!;
-          const total = value + BETA * salience;
-          now[from + b] = total;
-          back[from + b] = came;
-          if (total > top) top = total;
-        }
+        placeSpeeds(row, shift, m, (m * slews + a) * speeds, a, fromNone, back);
       }
     }
-    const none = BETA * NOTHING + stopOr(oldBest, oldBestState);
+    const none = BETA * NOTHING + stopOr();
     // Kept near 0, so that an hour is as exact as a second.
     const level = Math.max(top, none, lose());
     for (let a = 0; a < slews; a++) {
@@ -161,20 +132,70 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
     }
     for (let b = 0; b < speeds; b++) unheard[b]! -= level;
     oldNone = none - level;
-    levels += level;
+    top -= level;
     [oldUnheard, unheard] = [unheard, oldUnheard];
     [old, now] = [now, old];
     [oldActive, active] = [active, oldActive];
     frames += 1;
   };
 
+  /** Scores every speed in one mode at one slew. */
+  const placeSpeeds = (
+    row: Float64Array,
+    shift: number,
+    mode: number,
+    from: number,
+    a: number,
+    fromNone: number,
+    back: Uint8Array,
+  ): void => {
+    const n = nearest[a]!;
+    const [less, same, more] = costs[a]! as [number, number, number];
+    const start = mode === 0 ? 0 : SKIP_START;
+    const skipLess = mode === 0 ? 0 : SKIP_LESS;
+    const earlier = oldUnheard;
+    const into = now;
+    let [highest, at] = [top, topState];
+    for (let b = 0; b < speeds; b++) {
+      const found = earlier[b]! - FIND;
+      let value = Math.max(found, fromNone) - start;
+      let came = found > fromNone ? FROM_UNHEARD : FROM_NONE;
+      // `best` has EDGE places more on either side that nothing comes from.
+      const source = b - n + EDGE;
+      const candidateLess = best[source + 1]! - less;
+      if (candidateLess > value) {
+        value = candidateLess;
+        came = bestFrom[source + 1]!;
+      }
+      const candidateSame = best[source]! - same;
+      if (candidateSame > value) {
+        value = candidateSame;
+        came = bestFrom[source]! + 1;
+      }
+      const candidateMore = best[source - 1]! - more;
+      if (candidateMore > value) {
+        value = candidateMore;
+        came = bestFrom[source - 1]! + 2;
+      }
+      const salience = Math.min(row[b + shift]!, SALIENCE_CAP) - skipLess;
+      const total = value + BETA * (penalty === null ? salience : salience - penalty[b]!);
+      into[from + b] = total;
+      back[from + b] = came;
+      if (total > highest) {
+        highest = total;
+        at = from + b;
+      }
+    }
+    [top, topState] = [highest, at];
+  };
+
   /** Best score before of no engine now: none before either, or one that stops, heard until now or not. */
-  const stopOr = (oldBest: number, oldBestState: number): number => {
+  const stopOr = (): number => {
     let value = oldNone;
     let from = NONE;
-    if (oldBest - GO > value) {
-      value = oldBest - GO;
-      from = oldBestState;
+    if (oldTop - GO > value) {
+      value = oldTop - GO;
+      from = oldTopState;
     }
     for (let b = 0; b < speeds; b++) {
       if (oldUnheard[b]! - (GO - LOSE) > value) {
@@ -189,30 +210,39 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
   /** Fills the scores of running on unheard; gives the best of them. */
   const lose = (): number => {
     const came = cameUnheard[frames % ring.length]!;
-    let top = -Infinity;
+    const earlier = oldUnheard;
+    const into = unheard;
     for (let b = 0; b < speeds; b++) {
       let value = -Infinity;
       let from = NONE;
-      for (let source = Math.max(0, b - drift); source <= Math.min(speeds - 1, b + drift); source++) {
-        const candidate = oldUnheard[source]! - UNHEARD_CHANGE * (source - b) * (source - b);
+      const end = Math.min(speeds - 1, b + drift);
+      for (let source = Math.max(0, b - drift); source <= end; source++) {
+        const candidate = earlier[source]! - UNHEARD_CHANGE * (source - b) * (source - b);
         if (candidate > value) {
           value = candidate;
           from = states + source;
         }
       }
-      for (let m = 0; m < modes; m++) {
-        for (let a = 0; a < slews; a++) {
-          if (!oldActive[a]) continue;
-          const state = (m * slews + a) * speeds + b;
-          if (old[state]! - LOSE > value) {
-            value = old[state]! - LOSE;
-            from = state;
+      into[b] = value;
+      came[b] = from;
+    }
+    for (let m = 0; m < modes; m++) {
+      for (let a = 0; a < slews; a++) {
+        if (!oldActive[a]) continue;
+        const from = (m * slews + a) * speeds;
+        for (let b = 0; b < speeds; b++) {
+          const candidate = old[from + b]! - LOSE;
+          if (candidate > into[b]!) {
+            into[b] = candidate;
+            came[b] = from + b;
           }
         }
       }
-      came[b] = from;
-      unheard[b] = BETA * NOTHING + value;
-      if (unheard[b]! > top) top = unheard[b]!;
+    }
+    let top = -Infinity;
+    for (let b = 0; b < speeds; b++) {
+      into[b]! += BETA * NOTHING;
+      if (into[b]! > top) top = into[b]!;
     }
     return top;
   };
@@ -239,7 +269,7 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
 
   /** Best over the slew before, for each speed. */
   const mergeSlews = (a: number): void => {
-    best.fill(-Infinity);
+    best.fill(-Infinity, EDGE, EDGE + speeds);
     for (let o = 0; o < 3; o++) {
       const before = a + o - 1;
       if (before < 0 || before >= slews || !oldActive[before]) continue;
@@ -248,9 +278,9 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
       const mode = mergedMode[before]!;
       for (let b = 0; b < speeds; b++) {
         const value = values[b]! - cost;
-        if (value > best[b]!) {
-          best[b] = value;
-          bestFrom[b] = 9 * mode[b]! + 3 * o;
+        if (value > best[b + EDGE]!) {
+          best[b + EDGE] = value;
+          bestFrom[b + EDGE] = 9 * mode[b]! + 3 * o;
         }
       }
     }
@@ -270,20 +300,8 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
   };
 
   const bestNow = (): number => {
-    let state = NONE;
-    let value = oldNone;
-    for (let m = 0; m < modes; m++) {
-      for (let a = 0; a < slews; a++) {
-        if (!oldActive[a]) continue;
-        const from = (m * slews + a) * speeds;
-        for (let b = from; b < from + speeds; b++) {
-          if (old[b]! > value) {
-            value = old[b]!;
-            state = b;
-          }
-        }
-      }
-    }
+    let state = top > oldNone ? topState : NONE;
+    let value = Math.max(top, oldNone);
     for (let b = 0; b < speeds; b++) {
       if (oldUnheard[b]! > value) {
         value = oldUnheard[b]!;
@@ -291,6 +309,17 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
       }
     }
     return state;
+  };
+
+  /** Follows the best path back to the oldest open frame, as far as it differs from the one followed last. */
+  const oldestOpen = (): number => {
+    let state = bestNow();
+    for (let frame = frames - 1; frame >= decided; frame--) {
+      if (traced[frame % ring.length] === state && frame < frames - 1) break;
+      traced[frame % ring.length] = state;
+      state = before(frame, state);
+    }
+    return traced[decided % ring.length]!;
   };
 
   const spoken = (state: number): Decided =>
@@ -306,8 +335,7 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
     take(rows) {
       step(rows);
       if (frames - decided <= lag) return null;
-      let state = bestNow();
-      for (let frame = frames - 1; frame > decided; frame--) state = before(frame, state);
+      const state = oldestOpen();
       decided += 1;
       return spoken(state);
     },
@@ -322,7 +350,5 @@ export function speedPath({ speeds, speedsFrom, maySkip, hop, lag, penalty }: Sp
       return open.reverse();
     },
     newest: () => spoken(bestNow()),
-    // The best path is kept at 0.
-    score: () => levels,
   };
 }
