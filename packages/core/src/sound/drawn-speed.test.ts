@@ -115,38 +115,40 @@ describe("events on a drawn speed", () => {
     expect(chop!.belowSeconds).toBeLessThan(0.9);
   });
 
-  test("a stall dips before silence; breaking off does not", () => {
-    const dying = drawn([
-      [0, 1700],
-      [3, 1700],
-      [3.5, 900],
-      [3.51, 0],
-      [5, 0],
-    ]);
-    expect(findStall(dying, 1700)?.at).toBeCloseTo(3.5, 1);
-    expect(
-      findStall(
-        drawn([
-          [0, 1700],
-          [3.5, 1700],
-          [3.51, 0],
-          [5, 0],
-        ]),
-        1700,
-      ),
-    ).toBeNull();
-    expect(
-      findStall(
-        drawn([
-          [0, 1700],
-          [3, 1700],
-          [3.5, 900],
-          [3.51, 0],
-          [4, 0],
-        ]),
-        1700,
-      ),
-    ).toBeNull();
+  const stallIn = (points: Parameters<typeof drawn>[0], loudness = -40) => {
+    const line = drawn(points);
+    const silent = line.rpm.indexOf(0);
+    const loud = line.loudness.map((usual, k) => (silent >= 0 && k >= silent ? loudness : usual));
+    return findStall(
+      { ...line, loudness: loud },
+      findIdle(line)!,
+      findChops(line, 1700, findSnaps(line, 1700)),
+    );
+  };
+
+  test("a stall dips before silence; breaking off at idle does not", () => {
+    const dies = (second: number, rpm: number, end: number) =>
+      stallIn([
+        [0, 1700],
+        [3, 1700],
+        [second, rpm],
+        [second + 0.01, 0],
+        [end, 0],
+      ]);
+    expect(dies(3.5, 900, 5)?.at).toBeCloseTo(3.5, 1);
+    expect(dies(3.5, 1700, 5)).toBeNull();
+    expect(dies(3.5, 900, 4)).toBeNull();
+  });
+
+  test("an engine not heard again after the throttle was shut has stalled, unless something louder covers it", () => {
+    const shut = (back: readonly (readonly [number, number])[], end: number) =>
+      [[0, 1700], ...snapTo(3), ...back, [back.at(-1)![0] + 0.01, 0], [end, 0]] as const;
+    const falling = [[4.5, 2100]] as const;
+    expect(stallIn(shut(falling, 6))?.at).toBeCloseTo(4.5, 1);
+    expect(stallIn(shut(falling, 5.5))).toBeNull();
+    expect(stallIn(shut(falling, 6), -38)).toBeNull();
+    expect(stallIn(shut([...falling, [4.9, 1700], [5.4, 1700]], 7))).toBeNull();
+    expect(stallIn(shut([...falling, [4.9, 1700], [5.0, 1700]], 7))?.at).toBeCloseTo(5, 1);
   });
 
   test("hunting swings, wandering does not", () => {

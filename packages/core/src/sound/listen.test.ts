@@ -57,6 +57,21 @@ describe("listening to an engine", { timeout: 90_000 }, () => {
     expect(kinds.filter((kind) => kind === "snap")).toHaveLength(3);
   });
 
+  test("reads a four-stroke at its own idle where every turn is heard, and one that idles fast as it is", () => {
+    const idleOf = (setting: TakeSetting, seed: number) => {
+      const made = take("stall", seed, { strokes: 4, snr: 10, ...setting });
+      const result = listen(made.samples, made.rate, { ...ENGINE, strokes: 4 }, { pictures: false });
+      if (!result.ok) throw new Error(result.reason);
+      return { doubts: result.value.doubts.map(({ reason }) => reason), track: result.value.track, made };
+    };
+    const own = idleOf({}, 3003);
+    expect(own.doubts).toEqual([]);
+    expect(own.track.rpm[60]! / own.made.truth.rpm[960]!).toBeCloseTo(1, 1);
+    const fast = idleOf({ idleRpm: 2700 }, 3004);
+    expect(fast.doubts).toEqual(["no-idle"]);
+    expect(fast.track.rpm[60]! / fast.made.truth.rpm[960]!).toBeCloseTo(1, 1);
+  });
+
   test.each(["white", "wind", "voice", "claps", "hum", "music"] as const)("refuses %s", (kind) => {
     const made = noEngine(kind, 4301);
     const result = listen(made.samples, made.rate, ENGINE, { pictures: false });

@@ -1,9 +1,9 @@
 import type { HeardFrame } from "./speed-follower.ts";
 
 /** What tells firing from wind in one frame: a logistic fit to 91 000 frames of made engines and 6 800 of wind alone. */
-const WEIGHT = { salience: 1.06, beat: 0.81, margin: 0.55 } as const;
-/** Where both are as likely, moved towards the engine by 1.5: an engine taken for wind is the dearer error. */
-const EVEN = -5.4;
+const WEIGHT = { salience: 1.02, beat: 1.09, apart: 0.73 } as const;
+/** Where both are as likely, moved towards the engine by 2: an engine taken for wind is the dearer error. */
+const EVEN = -5.05;
 const MOST = 4;
 /** Wind is not heard as a faster engine than this, revolutions a minute. */
 const BELOW = 3500;
@@ -14,7 +14,7 @@ const CHANGE = 3;
 
 /**
  * Marks (1) the frames in which wind or other rumble was followed as if it were an engine. Rumble has tones that come
- * and go and no beat; firing has both, and keeps them. Of made wind 97 to 99 % is marked, of made engines 0.5 %.
+ * and go and no beat; firing has both, and keeps them. Of made wind 98 % is marked, of made engines less than 1 %.
  */
 export function rumble(frames: readonly HeardFrame[]): Uint8Array {
   let [engine, wind] = [0, 0];
@@ -36,7 +36,7 @@ export function rumble(frames: readonly HeardFrame[]): Uint8Array {
 }
 
 /** Log odds that one frame is firing and not wind; 0 where nothing was heard. */
-function engineOverWind({ rpm, salience, margin, toneShare }: HeardFrame): number {
+function engineOverWind({ rpm, salience, apart, toneShare }: HeardFrame): number {
   if (rpm === 0) return 0;
   if (rpm >= BELOW) return MOST;
   const beat = salience * (1 - toneShare);
@@ -44,7 +44,7 @@ function engineOverWind({ rpm, salience, margin, toneShare }: HeardFrame): numbe
     EVEN +
     WEIGHT.salience * Math.min(8, salience) +
     WEIGHT.beat * within(-3, beat, 5) +
-    WEIGHT.margin * within(-2, margin, 3);
+    WEIGHT.apart * within(-2, apart, 3);
   return within(-MOST, odds, MOST);
 }
 

@@ -5,14 +5,15 @@ import { CHANGE_AHEAD, fastChange } from "./fast-change.ts";
 import { firingGrid, STEPS } from "./firing-grid.ts";
 import { salience } from "./salience.ts";
 import { SLEWS, STEADY } from "./slews.ts";
-import { BETA, type Decided, speedPath } from "./speed-path.ts";
+import { type Decided, speedPath } from "./speed-path.ts";
 
 /** Seconds after which what was heard is decided for good. */
 export const DECIDED_AFTER = 2;
 /** Teeth reach no further than this, Hz. */
 const TOP = 800;
-/** Rivals are looked for outside this many grid steps. */
+/** Rivals are looked for outside this many grid steps of the speed, and of its half and its double. */
 const OWN_WIDTH = 6;
+const OCTAVE_WIDTH = 3;
 
 /** What was heard at one moment. */
 export interface HeardFrame {
@@ -26,12 +27,14 @@ export interface HeardFrame {
   readonly skipping: boolean;
   /** How well the speed explains the sound: noise alone seldom passes 3, a clear engine has 6 to 12. */
   readonly salience: number;
-  /** How much better than the best other speed. */
+  /** How much better than the best other speed, what a penalty takes off that one included. */
   readonly margin: number;
+  /** How much better than the best speed that is neither half nor double: those may be the same engine. */
+  readonly apart: number;
   /** Part of the evidence that lies in the sound itself, not in its beat alone; NaN when no speed was heard. */
   readonly toneShare: number;
-  /** How much better half the firing frequency explains the sound than the whole. */
-  readonly skipIndex: number;
+  /** How well half the firing frequency would explain the sound; NaN when it is not looked for or no speed was heard. */
+  readonly halfSalience: number;
   /** Loudness above 350 Hz, decibels against full scale. */
   readonly loudness: number;
   /** How far each frequency stood out, 0 to 255, lowest first; null unless pictures were asked for. */
@@ -53,8 +56,6 @@ export interface SpeedFollower {
   readonly seconds: () => number;
   /** Lowest frequency of a picture and its steps to an octave. */
   readonly picture: { readonly lowest: number; readonly steps: number; readonly size: number };
-  /** How well the whole path explains the sound: for holding one reading of it against another. */
-  readonly score: () => number;
 }
 
 export interface FollowerSetting {
@@ -70,7 +71,7 @@ export function speedFollower(engine: EngineSound, rate: number, setting: Follow
   const streams = engineStreams(rate);
   const top = Math.min(TOP, 0.42 * streams.rate);
   const grid = firingGrid(engine, top);
-  const comb = salience(grid, streams.rate, top);
+  const comb = salience(grid, streams.rate, top, setting.pictures);
   const perRpm = firingsPerRpm(engine);
   const speeds = grid.size - grid.speedsFrom;
   const rpmOf = (bin: number): number => SPEED_RANGE.lowest * power(2, bin / STEPS);
@@ -91,10 +92,17 @@ export function speedFollower(engine: EngineSound, rate: number, setting: Follow
   const change = fastChange();
 
   const slots = lag + 2 * CHANGE_AHEAD;
-  const rows = Array.from({ length: slots }, () => SLEWS.map(() => new Float64Array(grid.size)));
+  const allRows = new Float64Array(slots * SLEWS.length * grid.size);
+  const rows = Array.from({ length: slots }, (_, slot) =>
+    SLEWS.map((_, slew) => {
+      const from = (slot * SLEWS.length + slew) * grid.size;
+      return allRows.subarray(from, from + grid.size);
+    }),
+  );
   const read = Array.from({ length: slots }, () => new Uint8Array(SLEWS.length));
   const pictures = setting.pictures ? Array.from({ length: slots }, () => new Uint8Array(grid.reach)) : null;
   const loudness = new Float64Array(slots);
+  const offered: (Float64Array | null)[] = SLEWS.map(() => null);
   const reach = Math.ceil(REACH * streams.rate) + 4;
   let steady = 0;
   let placed = 0;
@@ -137,7 +145,9 @@ export function speedFollower(engine: EngineSound, rate: number, setting: Follow
         read[slot]![slew] = 1;
       }
     }
-    return path.take(rows[slot]!.map((row, slew) => (read[slot]![slew] ? row : null)));
+    for (let slew = 0; slew < SLEWS.length; slew++)
+      offered[slew] = read[slot]![slew] ? rows[slot]![slew]! : null;
+    return path.take(offered);
   };
 
   const heard = (frame: number, { bin, slew, skipping }: Decided): HeardFrame => {
@@ -154,10 +164,11 @@ export function speedFollower(engine: EngineSound, rate: number, setting: Follow
         rpm: 0,
         slew: 0,
         skipping: false,
-        salience: peak(row, -100),
+        salience: peak(row, -1000, 0),
         margin: 0,
+        apart: 0,
         toneShare: Number.NaN,
-        skipIndex: 0,
+        halfSalience: Number.NaN,
       };
     const own = bin + grid.speedsFrom - (skipping ? STEPS : 0);
     const { frequency, toneShare } = comb.refine(streams, frame * streams.hop, slew, grid.frequency(own));
@@ -167,23 +178,25 @@ export function speedFollower(engine: EngineSound, rate: number, setting: Follow
       slew: SLEWS[slew]!,
       skipping,
       salience: row[own]!,
-      margin: row[own]! - peak(row, own),
+      margin: row[own]! - peak(row, own, 0),
+      apart: row[own]! - peak(row, own, OCTAVE_WIDTH),
       toneShare,
-      skipIndex: grid.speedsFrom > 0 ? row[bin]! - row[bin + STEPS]! : 0,
+      halfSalience: row[own - STEPS] ?? Number.NaN,
     };
   };
 
-  const peak = (row: Float64Array, own: number): number => {
+  const peak = (row: Float64Array, own: number, octaveWidth: number): number => {
     let best = -Infinity;
     for (let i = 0; i < row.length; i++) {
-      if (Math.abs(i - own) > OWN_WIDTH && row[i]! > best) best = row[i]!;
+      const away = Math.abs(i - own);
+      if (away <= OWN_WIDTH || Math.abs(away - STEPS) < octaveWidth) continue;
+      const value = row[i]! - (penalty?.[i - grid.speedsFrom] ?? 0);
+      if (value > best) best = value;
     }
     return best;
   };
 
-  let total = 0;
   const give = (verdict: Decided): HeardFrame => {
-    if (penalty !== null && verdict.bin >= 0) total += BETA * penalty[verdict.bin]!;
     const frame = heard(decided, verdict);
     decided += 1;
     return frame;
@@ -230,7 +243,6 @@ export function speedFollower(engine: EngineSound, rate: number, setting: Follow
     flattened: streams.flattened,
     seconds: streams.seconds,
     picture: { lowest: grid.lowest, steps: STEPS, size: grid.reach },
-    score: () => path.score() + total,
   };
 }
 

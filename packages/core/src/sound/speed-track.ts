@@ -16,7 +16,8 @@ export interface SpeedTrack {
   /** Decibels above 350 Hz. */
   readonly loudness: Float64Array;
   readonly salience: Float64Array;
-  readonly margin: Float64Array;
+  /** How much better than the best other speed that is neither its half nor its double. */
+  readonly apart: Float64Array;
   /** Part of the evidence that lies in the sound itself, not in its beat alone. */
   readonly toneShare: Float64Array;
 }
@@ -53,7 +54,7 @@ export function speedTrack(frames: readonly HeardFrame[], hop: number, engine: E
     skipping: Uint8Array.from(frames, ({ skipping }, i) => (skipping && rpm[i]! > 0 ? 1 : 0)),
     loudness: Float64Array.from(frames, ({ loudness }) => loudness),
     salience: Float64Array.from(frames, ({ salience }) => salience),
-    margin: Float64Array.from(frames, ({ margin }) => margin),
+    apart: Float64Array.from(frames, ({ apart }) => apart),
     toneShare: Float64Array.from(frames, ({ toneShare }) => toneShare),
   };
 }

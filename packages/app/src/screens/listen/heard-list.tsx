@@ -89,7 +89,6 @@ export function HeardList({ take, sound }: HeardListProps) {
       {(figures.hangSeconds ?? 0) >= 0.6 && <p>{words.hung}</p>}
       {figures.stalls === 1 && <p>{words.stalled}</p>}
       {(figures.undershootPercent ?? 0) >= 8 && <p>{words.dived}</p>}
-      {heard.doubled && <p>{words.doubled}</p>}
       <p class="small quiet">
         {words.sure(figure(Math.min(9, Math.round(10 * (figures.confidence ?? 0))), 0))}
       </p>

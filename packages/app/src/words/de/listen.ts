@@ -61,8 +61,6 @@ export const listen: Words["listen"] = {
   hung: "Die Drehzahl blieb hängen, ehe sie fiel: unten mager, oder ein Leck. Suche das Leck, bevor du eine Düse anrührst.",
   stalled: "Nach dem Schließen ging er aus.",
   dived: "Die Drehzahl tauchte unter den Leerlauf: unten fett, oder der Leerlauf zu niedrig eingestellt.",
-  doubled:
-    "Im Leerlauf scheint jede zweite Zündung auszufallen, darum wurde das Doppelte dessen gelesen, wonach es klingt. Es kann die Hälfte sein.",
   sure: (tenths) =>
     `Der schwächste dieser Werte stimmt etwa ${tenths} von zehn Malen, bei künstlichen Geräuschen.`,
   againstGood: (day) => `Gegen die gute Aufnahme vom ${day}`,

@@ -59,8 +59,6 @@ export const listen = {
   hung: "The revs hung before they fell: lean down low, or a leak. Look for the leak before touching a jet.",
   stalled: "It died after the throttle closed.",
   dived: "The revs dived below idle: rich down low, or the idle set too low.",
-  doubled:
-    "It seems to skip every second firing at idle, so the speed was read at twice what it sounds like. It may be half.",
   sure: (tenths: string) => `The weakest of these is right about ${tenths} times in ten, on made sounds.`,
   againstGood: (day: string) => `Against the good take of ${day}`,
   againstLast: (day: string) => `Against the last take, ${day}`,

@@ -60,8 +60,6 @@ export const listen: Words["listen"] = {
   hung: "Las vueltas se quedaron altas antes de caer: pobre abajo, o una fuga. Busca la fuga antes de tocar un chiclé.",
   stalled: "Se caló al cerrar el gas.",
   dived: "Las vueltas cayeron bajo el ralentí: rico abajo, o el ralentí demasiado bajo.",
-  doubled:
-    "Al ralentí parece fallar una de cada dos explosiones, así que se leyó el doble de lo que suena. Puede ser la mitad.",
   sure: (tenths) =>
     `La más floja de estas cifras acierta unas ${tenths} veces de diez, con sonidos fabricados.`,
   againstGood: (day) => `Frente a la toma buena del ${day}`,
