@@ -22,6 +22,7 @@ const STATUS: Readonly<Record<string, number>> = {
   "wrong-fields": 400,
   "no-such-person": 404,
   "body-cut-off": 400,
+  "not-named": 404,
   "wrong-offset": 409,
   "other-content": 422,
   "shop-full": 507,

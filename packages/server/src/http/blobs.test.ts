@@ -54,6 +54,21 @@ describe("pictures and clips", () => {
     ]);
   });
 
+  test("one erased while it is read ends with an error, not as if it were whole", async () => {
+    const picture = blob(3000);
+    const { put, at, get, services } = await shopWith(picture);
+    for (const from of [0, 1000, 2000]) {
+      await put(picture.hash, picture.bytes.slice(from, from + 1000), at(from, 3000));
+    }
+    const reader = (await get(picture.hash)).body!.getReader();
+    expect(new Uint8Array((await reader.read()).value!)).toEqual(picture.bytes.slice(0, 1000));
+    await services.database.run("DELETE FROM piece");
+    const rest = async () => {
+      for (;;) if ((await reader.read()).done) return "whole";
+    };
+    await expect(rest()).rejects.toThrow("taken away");
+  });
+
   test("what no record names is not taken, and odd names are not looked for", async () => {
     const { put, at, get } = await shopWith();
     const { hash, bytes } = blob(10);

@@ -25,8 +25,13 @@ export function blobContract(open: () => Promise<{ on: Database; shop: string }>
     size,
     type: "image/jpeg",
   });
-  const add = (who: Wanted, offset: number, bytes: Uint8Array, now = NOW, most?: number) =>
-    addPiece(on, who, offset, bytes, now, most);
+  /** Adds a piece of what a record names. */
+  async function add(who: Wanted, offset: number, bytes: Uint8Array, now = NOW, most?: number) {
+    await addRecords(on, who.shop, [
+      arriving(`names-${who.hash.slice(0, 40)}`, { body: { photo: who.hash } }),
+    ]);
+    return addPiece(on, who, offset, bytes, now, most);
+  }
   const bytesOf = async (hash: string): Promise<Uint8Array | null> => {
     const found = await blobOf(on, shop, hash);
     if (found === null) return null;
@@ -143,6 +148,11 @@ export function blobContract(open: () => Promise<{ on: Database; shop: string }>
     expect(await isNamed(on, shop, rider("bramble"), hash)).toBe(true);
     expect(await isNamed(on, shop, rider("heron"), hash)).toBe(false);
     expect(await isNamed(on, (await open()).shop, all, hash)).toBe(false);
+    const nobodys = blob(10, 51);
+    expect(await addPiece(on, wanted(nobodys.hash, 10), 0, nobodys.bytes, NOW)).toMatchObject({
+      reason: "not-named",
+    });
+    expect(await progressOf(on, wanted(nobodys.hash, 10))).toEqual({ arrived: 0, whole: false });
   });
 
   test("a picture that was removed is deleted after a month, one that is named or had back is not", async () => {
@@ -164,7 +174,7 @@ export function blobContract(open: () => Promise<{ on: Database; shop: string }>
     ]);
     for (const number of numbers) {
       const { bytes, hash } = blob(100, number);
-      await add({ ...wanted(hash, 100), shop: mine }, 0, bytes);
+      await addPiece(on, { ...wanted(hash, 100), shop: mine }, 0, bytes, NOW);
     }
     const there = async () =>
       Promise.all(numbers.map(async (number) => (await blobOf(on, mine, blob(100, number).hash)) !== null));

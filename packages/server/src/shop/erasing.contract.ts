@@ -157,5 +157,71 @@ export function erasingContract(open: () => Promise<{ on: Database; shop: string
       const pieces = "SELECT upload FROM piece WHERE upload IN (SELECT upload FROM blob WHERE shop = ?)";
       expect(await on.all(pieces, [shop])).toHaveLength(1);
     });
+
+    describe("and a clip of it on its way", () => {
+      const clip = blob(600, 3);
+      const wanted = () => ({ shop, device: "phone", hash: clip.hash, size: 600, type: "audio/wav" });
+      const heard = record("s1", "sound-heard", { figures: {}, clip: clip.hash }, "fern");
+      const send = (from: number, to: number, through = on) =>
+        addPiece(through, wanted(), from, clip.bytes.slice(from, to), 0);
+      const gone = async () => {
+        const at = "WHERE shop = ? AND hash = ?";
+        for (const table of ["blob", "upload", "blob_use"]) {
+          expect(await on.all(`SELECT 1 AS one FROM ${table} ${at}`, [shop, clip.hash])).toEqual([]);
+        }
+        const loose =
+          "SELECT upload FROM piece WHERE upload NOT IN (SELECT upload FROM blob) AND upload NOT IN (SELECT id FROM upload)";
+        expect(await on.all(loose)).toEqual([]);
+        expect(await isNamed(on, shop, ALL, clip.hash)).toBe(false);
+      };
+
+      test.each([0, 400])("erased after %i bytes, the rest is not taken, nor the whole", async (first) => {
+        await add(heard);
+        if (first > 0) expect(await send(0, first)).toMatchObject({ ok: true });
+        await add(erasure({ bikes: ["fern"] }));
+        expect(await send(first, 600)).toMatchObject({ reason: "not-named" });
+        expect(await send(0, 600)).toMatchObject({ reason: "not-named" });
+        await gone();
+      });
+
+      test("the erasure known before the record that names it, nothing is taken", async () => {
+        await add(erasure({ bikes: ["fern"] }));
+        await add(heard);
+        expect(await send(0, 600)).toMatchObject({ reason: "not-named" });
+        await gone();
+      });
+
+      test.each([
+        [0, 600],
+        [400, 600],
+        [0, 200],
+        [200, 400],
+      ])("erased while the piece from %i to %i is being written", async (first, end) => {
+        await add(heard);
+        if (first > 0) await send(0, first);
+        let erasing: Promise<unknown> | undefined;
+        // As soon as the piece has found its name, the erasure begins, and is given the time to overtake it.
+        const slow: Database = {
+          ...on,
+          transaction: (work) =>
+            on.transaction((sql) =>
+              work({
+                ...sql,
+                all: async (text, parameters) => {
+                  const rows = await sql.all(text, parameters);
+                  if (erasing === undefined && text.includes("FROM blob_use")) {
+                    erasing = add(erasure({ bikes: ["fern"] }));
+                    await Promise.race([erasing, new Promise((done) => setTimeout(done, 300))]);
+                  }
+                  return rows as never;
+                },
+              }),
+            ),
+        };
+        expect(await send(first, end, slow)).toMatchObject({ value: { arrived: end } });
+        await erasing;
+        await gone();
+      });
+    });
   });
 }

@@ -19,7 +19,7 @@ export interface Progress {
   readonly whole: boolean;
 }
 
-export type UploadReason = "wrong-offset" | "shop-full" | "other-content";
+export type UploadReason = "not-named" | "wrong-offset" | "shop-full" | "other-content";
 
 /** Most bytes of all pictures and clips of a shop, those on their way included. */
 export const SHOP_BYTES = 5_000_000_000;
@@ -57,7 +57,12 @@ export async function addPiece(
   now: number,
   most = SHOP_BYTES,
 ): Promise<Outcome<Progress, UploadReason>> {
+  const { forUpdate } = database.dialect;
   return database.transaction(async (sql) => {
+    const last = offset + bytes.length >= wanted.size;
+    if (!(await holdName(sql, forUpdate, wanted, last))) {
+      return refuse("not-named", "No record names this picture or clip any more, so it is not kept.");
+    }
     const there = await blobOf(sql, wanted.shop, wanted.hash);
     if (there !== null) {
       // Another device was faster.
@@ -65,7 +70,7 @@ export async function addPiece(
       if (own !== null) await forget(sql, [own.id]);
       return accept({ arrived: there.size, whole: true });
     }
-    const upload = await begin(sql, database.dialect.forUpdate, wanted, now, most);
+    const upload = await begin(sql, forUpdate, wanted, now, most);
     if (!upload.ok) return upload;
     const { id, arrived, size, type } = upload.value;
     const end = offset + bytes.length;
@@ -81,6 +86,29 @@ export async function addPiece(
   });
 }
 
+/**
+ * Whether records name it, which stays so until the transaction ends: an erasure that takes the name away comes before
+ * the piece or after it, and then takes the piece too.
+ */
+async function holdName(
+  sql: Sql,
+  forUpdate: string,
+  { shop, hash, device }: Wanted,
+  last: boolean,
+): Promise<boolean> {
+  // An erasure locks the shop before the names. A first and a last piece add rows that refer to the shop, which locks it
+  // too: they do so at once, and nobody waits in a circle.
+  if (last || (await begun(sql, shop, device, hash)) === null) await lockShop(sql, forUpdate, shop);
+  const names = await sql.all(
+    `SELECT record FROM blob_use WHERE shop = ? AND hash = ? ORDER BY record ${forUpdate}`,
+    [shop, hash],
+  );
+  return names.length > 0;
+}
+
+const lockShop = (sql: Sql, forUpdate: string, shop: string) =>
+  sql.all(`SELECT id FROM shop WHERE id = ? ${forUpdate}`, [shop]);
+
 /** The upload that this device has begun, or a new one. The row of the shop is locked while one is made, so that its room is counted once. */
 async function begin(
   sql: Sql,
@@ -92,7 +120,7 @@ async function begin(
   const known = await begun(sql, shop, device, hash, forUpdate);
   if (known !== null && known.size === size && known.type === type) return accept(known);
   if (known !== null) await forget(sql, [known.id]);
-  await sql.all(`SELECT id FROM shop WHERE id = ? ${forUpdate}`, [shop]);
+  await lockShop(sql, forUpdate, shop);
   await forgetOld(sql, shop, device, now);
   const { bytes } = only(
     await sql.all<{ bytes: number }>(

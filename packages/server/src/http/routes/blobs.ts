@@ -29,11 +29,16 @@ export const giveBlob: Handler = async (context, caller, services) => {
   const blob = hash === null ? null : await blobOf(services.database, caller.shop, hash);
   if (blob === null) return noSuch();
   const pieces = piecesOf(services.database, blob.upload, blob.size);
+  let left = blob.size;
   const body = new ReadableStream<Uint8Array>({
     pull: async (controller) => {
       const { done, value } = await pieces.next();
-      if (done) controller.close();
-      else controller.enqueue(value);
+      if (!done) {
+        left -= value.length;
+        controller.enqueue(value);
+      } else if (left === 0) controller.close();
+      // Taken away meanwhile: the connection ends, so that nobody waits for the rest.
+      else controller.error(new Error("The picture was taken away while it was read"));
     },
   });
   const headers = {
