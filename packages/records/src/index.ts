@@ -13,6 +13,7 @@ export { Erasures, isErasure } from "./erasures.ts";
 export type { InstantReason } from "./instant.ts";
 export { formatInstant, parseInstant } from "./instant.ts";
 export type { Json, JsonObject } from "./json.ts";
+export { isJsonObject } from "./json.ts";
 export type { JsonSchema } from "./json-schemas.ts";
 export { recordJsonSchemas } from "./json-schemas.ts";
 // kinds

@@ -2,14 +2,14 @@ import { type IDBPDatabase, openDB } from "idb";
 import { bringBack, copiedRecords, copiedSync, tidy } from "./copied-shelves.ts";
 import { type PhotoShelf, photoShelf } from "./photo-shelf.ts";
 import { secondCopy } from "./second-copy.ts";
-import type { RecordShelf, Shelf, SyncShelf } from "./shelves.ts";
-import type { Setting, Tables } from "./tables.ts";
+import type { RecordShelf, SettingShelf, SyncShelf } from "./shelves.ts";
+import type { Tables } from "./tables.ts";
 
 const VERSION = 2;
 
 export interface Database {
   readonly records: RecordShelf;
-  readonly settings: Shelf<Setting>;
+  readonly settings: SettingShelf;
   readonly photos: PhotoShelf;
   readonly sync: SyncShelf;
 }
@@ -102,10 +102,12 @@ function recordShelf(database: IDBPDatabase<Tables>): RecordShelf {
   };
 }
 
-function settingShelf(database: IDBPDatabase<Tables>): Shelf<Setting> {
+function settingShelf(database: IDBPDatabase<Tables>): SettingShelf {
   const writing = () => database.transaction("settings", "readwrite", { durability: "strict" });
   return {
     get: (key) => database.get("settings", key),
+    startingWith: (prefix) =>
+      database.getAll("settings", IDBKeyRange.bound(prefix, `${prefix}\uffff`, false, true)),
     put: async (value) => {
       const { store, done } = writing();
       await Promise.all([store.put(value), done]);

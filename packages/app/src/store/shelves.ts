@@ -7,6 +7,11 @@ export interface Shelf<Value> {
   readonly delete: (key: string) => Promise<void>;
 }
 
+/** This device's own settings, and what is half done on it. */
+export interface SettingShelf extends Shelf<Setting> {
+  readonly startingWith: (prefix: string) => Promise<readonly Setting[]>;
+}
+
 /** The records of the log: added, and changed only to take a person's words out of them. */
 export interface RecordShelf {
   readonly all: () => Promise<readonly StoredRecord[]>;

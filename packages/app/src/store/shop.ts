@@ -102,7 +102,7 @@ export class Shop {
         added.map(({ id }) => id),
         replaced.length > 0 ? [] : added.map(({ line }) => line),
       );
-    await this.#emptyErased();
+    await this.#emptyErased(replaced);
   }
 
   /** Removes a person's data for good: resolves once no record on this disk has the words any more. */
@@ -149,12 +149,20 @@ export class Shop {
     this.#erases ||= lines.some((line) => line.includes(`"${ERASURE}"`));
   }
 
-  /** Writes over the records here that an erasure covers, where one has been seen; the worker knows which they are. */
-  async #emptyErased(): Promise<void> {
+  /**
+   * Writes over the records here that an erasure covers, where one has been seen; the worker knows which they are. What
+   * is half told goes first: killed in between, the next opening finds the records and does it again.
+   * @param replaced records that others have taken the place of, as they were here
+   */
+  async #emptyErased(replaced: readonly StoredRecord[] = []): Promise<void> {
     if (!this.#erases) return;
-    const erased = await this.engine.ask("erased", null);
-    if (erased.length === 0) return;
-    await this.store.empty(erased);
+    const { lines, bikes } = await this.engine.ask("erased", null);
+    if (lines.length + replaced.length > 0) {
+      const { forgetDrafts } = await import("./erased-drafts.ts");
+      await forgetDrafts(this, { ids: lines.map(({ id }) => id), replaced, bikes });
+    }
+    if (lines.length === 0) return;
+    await this.store.empty(lines);
     await this.#readAnewEverywhere();
   }
 

@@ -52,7 +52,7 @@ export const ANSWERS = {
   history: later(() => import("./history.ts").then((m) => m.historyOf)),
   orders: later(() => import("./orders/order-list.ts").then((m) => m.orderList)),
   order: later(() => import("./orders/order-view.ts").then((m) => m.orderView)),
-  erased: later(() => import("./remove/erased.ts").then((m) => m.erasedLines)),
+  erased: later(() => import("./remove/erased.ts").then((m) => m.erased)),
   removable: later(() => import("./remove/removable.ts").then((m) => m.removable)),
   customers: later(() => import("./orders/customer-list.ts").then((m) => m.customerList)),
   photos: later(() => import("./photos/photos-of.ts").then((m) => m.photosOf)),

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { copyText } from "../copy/copy-text.ts";
 import { readPiece } from "../copy/read-piece.ts";
 import { DEMO, shopOf } from "../test-shop.ts";
-import { erasedLines } from "./erased.ts";
+import { erased as erasedBy } from "./erased.ts";
 import { removable } from "./removable.ts";
 
 const SECRET = "Jo Ferrant";
@@ -47,11 +47,11 @@ describe("whose data can be removed", () => {
     const lines = [...LOG, ...erased(found[0]!.bodies)].map((one) => JSON.stringify(one));
     expect(copyText(state, { lines })).not.toMatch(whole);
     expect(copyText(state, { lines }).trim().split("\n")).toHaveLength(lines.length);
-    const rewritten = new Map(erasedLines(state, null).map(({ id, line: text }) => [id, text]));
+    const rewritten = new Map(erasedBy(state, null).lines.map(({ id, line: text }) => [id, text]));
     expect(rewritten.size).toBe(6);
     const disk = lines.map((text) => rewritten.get(JSON.parse(text).id) ?? text);
     expect(disk.join()).not.toMatch(whole);
-    expect(erasedLines(shopOf(disk), null)).toEqual([]);
+    expect(erasedBy(shopOf(disk), null)).toEqual({ lines: [], bikes: ["fern"] });
     const setups = (lines: readonly string[]) => replay(readLog(lines).entries).bikes.get("fern")!.setups;
     expect(setups(disk)).toEqual(setups(lines.slice(0, LOG.length)));
     expect(removable(shopOf(disk), null).map(({ name, records }) => [name, records])).toEqual([["Ada", 1]]);
