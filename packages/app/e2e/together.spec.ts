@@ -162,6 +162,17 @@ test("three devices do a job together, one offline half of the time, and end wit
   await rider.page.goto("/#/shop");
   await expect(rider.page.getByText(/was shut out of the shop/)).toBeVisible();
 
+  // Who leaves while the server is out of reach is told that the device is still on its list, and takes it off later.
+  await second.page.goto("/#/");
+  await second.page.goto("/#/shop");
+  await second.page.route("**/api/v1/devices/*", (route) => route.abort());
+  await second.page.getByRole("button", { name: "Leave the shop" }).click();
+  await expect(second.page.getByRole("alert")).toContainText("this device is still on its list");
+  await second.page.unroute("**/api/v1/devices/*");
+  await second.page.getByRole("button", { name: "Take this device off the list" }).click();
+  await expect(second.page.getByText("This device is off the shop's list.")).toBeVisible();
+  await expect(second.page.getByRole("alert")).toHaveCount(0);
+
   // With the server gone nobody is shut out, and the screen says so.
   server.removeAllListeners("exit");
   server.kill("SIGKILL");

@@ -1,9 +1,17 @@
 import { isErased, isJsonObject, type JsonObject } from "@jetwright/records";
-import type { Shop } from "./shop.ts";
+import type { Database } from "./database.ts";
+import type { LogStore } from "./log-store.ts";
 import type { StoredRecord } from "./tables.ts";
 
 /** What has a person's own words before it is kept: a half-told ride under its bike, and a half-described bike. */
 const DRAFT = "draft:";
+
+/** The device on which it lies, and who works on it. */
+interface Device {
+  readonly database: Database;
+  readonly store: LogStore;
+  readonly person: string;
+}
 
 /** What an erasure takes from the records of this device. */
 interface Taken {
@@ -36,7 +44,7 @@ const naming = (name: string): RegExp =>
  * it, and all of it where they are the one who works here.
  */
 export async function forgetDrafts(
-  { database: { settings }, store, person }: Pick<Shop, "database" | "store" | "person">,
+  { database: { settings }, store, person }: Device,
   { ids, replaced, bikes }: Taken,
 ): Promise<void> {
   const now = read(await store.some(replaced.map(({ id }) => id)));

@@ -1,7 +1,6 @@
 import { useShop } from "../../store/shop.ts";
 import { useWatched } from "../../store/value.ts";
 import { PAIRED } from "../../sync/paired.ts";
-import { ask } from "../../sync/remote.ts";
 import { endSync, syncSoon } from "../../sync/runner.ts";
 import { syncState } from "../../sync/state.ts";
 import { StateLine } from "../../sync/state-line.tsx";
@@ -11,10 +10,11 @@ import { useRefusal } from "../../words/use-refusal.ts";
 import { BringIn } from "./bring-in.tsx";
 import { Devices } from "./devices.tsx";
 import type { Me } from "./me.ts";
+import { offTheList } from "./off-the-list.ts";
 import { useShopWords } from "./shop-words.ts";
 
 /** How this device stands with its shop, and the way out. */
-export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: () => void }) {
+export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: (listed: boolean) => void }) {
   const words = useShopWords();
   const { settings } = useShop().database;
   const { notTaken } = useWatched(syncState);
@@ -23,9 +23,9 @@ export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: () =>
   async function leave(): Promise<void> {
     endSync();
     await settings.delete(PAIRED);
-    await ask("DELETE", `devices/${me.device}`).catch(() => undefined);
+    const gone = await offTheList(me.device);
     say(words.left);
-    onLeft();
+    onLeft(!gone);
   }
 
   return (

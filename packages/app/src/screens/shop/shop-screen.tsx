@@ -7,12 +7,15 @@ import type { Me } from "./me.ts";
 import { PairForm } from "./pair-form.tsx";
 import { Paired } from "./paired.tsx";
 import { useShopWords } from "./shop-words.ts";
+import { StillListed } from "./still-listed.tsx";
 
 /** Pairing with a shop; for a paired device, how it stands and who else may come in. */
 export function ShopScreen({ params }: { readonly params: { readonly code?: string } }) {
   const words = useShopWords();
   const { settings } = useShop().database;
   const [me, setMe] = useState<Me | null | "asking">("asking");
+  /** This device, while a shop it has left has it on its list. */
+  const [listed, setListed] = useState<string | null>(null);
 
   useEffect(() => {
     // What the device was told last holds without a network; the server's word is better.
@@ -28,10 +31,16 @@ export function ShopScreen({ params }: { readonly params: { readonly code?: stri
       .catch(() => undefined);
   }, [settings]);
 
+  const left = (still: boolean) => {
+    if (still && me !== null && me !== "asking") setListed(me.device);
+    setMe(null);
+  };
+
   return (
     <Screen title={words.title} back={{ to: "/more", words: words.back }}>
+      {me === null && listed !== null && <StillListed device={listed} onGone={() => setListed(null)} />}
       {me === null && <PairForm code={params.code ?? ""} onPaired={setMe} />}
-      {me !== null && me !== "asking" && <Paired me={me} onLeft={() => setMe(null)} />}
+      {me !== null && me !== "asking" && <Paired me={me} onLeft={left} />}
     </Screen>
   );
 }

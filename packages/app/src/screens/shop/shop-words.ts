@@ -53,6 +53,11 @@ const en = {
   leave: "Leave the shop",
   leaveHint: "The log stays on this device; it is no longer shared.",
   left: "This device no longer shares its log.",
+  stillListed:
+    "The shop's server did not answer: this device is still on its list. Take it off when the server can be reached, or have the owner shut it out under Shop, Devices.",
+  takeOff: "Take this device off the list",
+  takenOff: "This device is off the shop's list.",
+  stillAway: "The server did not answer. Try again when it can be reached.",
 };
 export type ShopWords = typeof en;
 
@@ -108,6 +113,11 @@ const de: ShopWords = {
   leave: "Die Werkstatt verlassen",
   leaveHint: "Das Buch bleibt auf diesem Gerät; es wird nicht mehr geteilt.",
   left: "Dieses Gerät teilt sein Buch nicht mehr.",
+  stillListed:
+    "Der Server der Werkstatt hat nicht geantwortet: Dieses Gerät steht noch auf seiner Liste. Nimm es herunter, sobald er zu erreichen ist, oder lass es den Inhaber unter Werkstatt, Geräte ausschließen.",
+  takeOff: "Dieses Gerät von der Liste nehmen",
+  takenOff: "Dieses Gerät ist von der Liste der Werkstatt.",
+  stillAway: "Der Server hat nicht geantwortet. Versuch es wieder, wenn er zu erreichen ist.",
 };
 
 const es: ShopWords = {
@@ -160,6 +170,11 @@ const es: ShopWords = {
   leave: "Dejar el taller",
   leaveHint: "El registro se queda en este aparato; ya no se comparte.",
   left: "Este aparato ya no comparte su registro.",
+  stillListed:
+    "El servidor del taller no ha contestado: este aparato sigue en su lista. Quítalo cuando se pueda llegar a él, o pide al dueño que lo excluya en Taller, Aparatos.",
+  takeOff: "Quitar este aparato de la lista",
+  takenOff: "Este aparato ya no está en la lista del taller.",
+  stillAway: "El servidor no ha contestado. Inténtalo otra vez cuando se pueda llegar a él.",
 };
 
 const ALL = { en, de, es };
