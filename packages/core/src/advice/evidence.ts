@@ -12,7 +12,7 @@ import type { Opening } from "../units/quantity.ts";
 import type { BikeCase, CheckResult, SignReport, TestResult } from "./case.ts";
 import { checkById } from "./checks.ts";
 import { faultFound } from "./fault-found.ts";
-import { screwPeakSd } from "./screw-peak.ts";
+import { screwPeakSd, sweepsInSitting } from "./screw-peak.ts";
 import { situationKey } from "./situation-key.ts";
 import { soundObservations } from "./sound-evidence.ts";
 import { testById } from "./tests-on-engine.ts";
@@ -75,8 +75,10 @@ export function evidenceFrom(story: BikeCase): Evidence {
       });
     }
   }
-  for (const test of story.tests) {
-    if (test.at >= since) observations.push(...testObservations(test, story.engine.strokes, shiftOf));
+  const tests = story.tests.filter(({ at }) => at >= since);
+  for (const test of tests) {
+    const sweeps = sweepsInSitting(test, tests);
+    observations.push(...testObservations(test, story.engine.strokes, shiftOf, sweeps));
   }
   for (const sound of story.sounds ?? []) {
     const shift = sound.at >= since ? shiftOf(sound.situation, sound.record) : null;
@@ -125,7 +127,12 @@ export const fits = (wanted: "two" | "four" | "both", strokes: 2 | 4): boolean =
 export const stretchFor = (sign: Sign, opening: Opening | null): readonly number[] =>
   opening === null ? stretchOf(sign.speaksOf) : stretchAt(opening);
 
-function testObservations(result: TestResult, strokes: 2 | 4, shiftOf: ShiftOf): Observation[] {
+function testObservations(
+  result: TestResult,
+  strokes: 2 | 4,
+  shiftOf: ShiftOf,
+  sweeps: number,
+): Observation[] {
   const test = testById(result.test);
   const turns = result.numbers.bestTurns;
   const { screw } = result.situation.setup;
@@ -146,7 +153,7 @@ function testObservations(result: TestResult, strokes: 2 | 4, shiftOf: ShiftOf):
         stretch: SCREW_STRETCH,
         shift,
         error: SCREW_PEAK.error,
-        sd: screwPeakSd(SCREW_PEAK.sd, turns, result.numbers.bestTurnsSd, shiftAt, SCREW_STRETCH),
+        sd: screwPeakSd(SCREW_PEAK.sd, turns, result.numbers.bestTurnsSd, shiftAt, SCREW_STRETCH, sweeps),
       },
     ];
   }

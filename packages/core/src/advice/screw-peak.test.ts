@@ -34,6 +34,29 @@ describe("the spread of a best idle", () => {
     expect(screwPeakSd(0.03, 1.5, 0.1, () => null, SCREW_STRETCH)).toBe(0.03);
   });
 
+  test("several sweeps in one sitting share how far best idle is from right; on another day they do not", () => {
+    const together = (numbers: Record<string, number>, hoursApart: number, count: number): number => {
+      const tests = Array.from({ length: count }, (_, i) =>
+        tested("screw-sweep-air", "middle", {
+          record: `t${i}`,
+          at: i * hoursApart * 3600_000,
+          numbers: { bestTurns: 1.5, ...numbers },
+        }),
+      );
+      const seen = evidenceFrom(story({ tests })).observations;
+      expect(seen).toHaveLength(count);
+      return (
+        1 / Math.sqrt(seen.reduce((sum, each) => sum + (each.kind === "measured" ? each.sd ** -2 : 0), 0))
+      );
+    };
+    const one = together({ bestTurnsSd: 0.08 }, 1, 1);
+    // What is shared stays, what is the place's own is divided by how many there are.
+    const own = one * one - 0.02 ** 2;
+    expect(together({ bestTurnsSd: 0.08 }, 1, 4)).toBeCloseTo(Math.sqrt(0.02 ** 2 + own / 4), 9);
+    expect(together({}, 0.2, 3)).toBeCloseTo(Math.sqrt(0.02 ** 2 + (0.03 ** 2 - 0.02 ** 2) / 3), 9);
+    expect(together({ bestTurnsSd: 0.08 }, 24, 4)).toBeCloseTo(one / 2, 9);
+  });
+
   test("a sweep by ear says far more than the look of it", () => {
     const spreadOfBottom = (given: Parameters<typeof story>[0]): number => {
       const { belief } = weighingOf(story(given));
