@@ -33,6 +33,7 @@ export type { DrawerSpace } from "./advice/drawer-search/drawer-space.ts";
 export type { PartsFrom } from "./advice/drawer-search/places-from.ts";
 export type { SearchProgress } from "./advice/drawer-search/search-drawer.ts";
 export { searchDrawer } from "./advice/drawer-search/search-drawer.ts";
+export { lookOverMinutes } from "./advice/look-over.ts";
 export { mixtureOver } from "./advice/mixture-over.ts";
 export { nextStep } from "./advice/next-step.ts";
 export { TESTS, testById } from "./advice/tests-on-engine.ts";

@@ -14,6 +14,7 @@ export const ROUTES: readonly (readonly [string, ScreenOf])[] = [
     later(() => import("./test-card/test-card.tsx").then((m) => m.TestCard)),
   ],
   ["/bike/:bike/check/:check", later(() => import("./check-card/check-card.tsx").then((m) => m.CheckCard))],
+  ["/bike/:bike/look-over", later(() => import("./look-over/look-over.tsx").then((m) => m.LookOver))],
   ["/bike/:bike/marks", later(() => import("./marks/marks.tsx").then((m) => m.Marks))],
   ["/bike/:bike/next/:index?", StepPage],
   ["/bike/:bike/fitted", later(() => import("./fitted/fitted-page.tsx").then((m) => m.FittedPage))],

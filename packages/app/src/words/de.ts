@@ -11,6 +11,7 @@ import { fitted } from "./de/fitted.ts";
 import { history } from "./de/history.ts";
 import { home } from "./de/home.ts";
 import { listen } from "./de/listen.ts";
+import { lookOver } from "./de/look-over.ts";
 import { newBike } from "./de/new-bike.ts";
 import { orders } from "./de/orders.ts";
 import { photos } from "./de/photos.ts";
@@ -48,6 +49,7 @@ export const de: Words = {
   sheet,
   history,
   listen,
+  lookOver,
   start,
   sweep,
   backup,

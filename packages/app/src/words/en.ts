@@ -7,6 +7,7 @@ import { describe } from "./en/describe.ts";
 import { drawer } from "./en/drawer.ts";
 import { history } from "./en/history.ts";
 import { listen } from "./en/listen.ts";
+import { lookOver } from "./en/look-over.ts";
 import { newBike } from "./en/new-bike.ts";
 import { orders } from "./en/orders.ts";
 import { photos } from "./en/photos.ts";
@@ -36,6 +37,7 @@ export const en = {
   sheet,
   history,
   listen,
+  lookOver,
   start,
   sweep,
 };

@@ -12,6 +12,7 @@ import { fitted } from "./es/fitted.ts";
 import { history } from "./es/history.ts";
 import { home } from "./es/home.ts";
 import { listen } from "./es/listen.ts";
+import { lookOver } from "./es/look-over.ts";
 import { newBike } from "./es/new-bike.ts";
 import { orders } from "./es/orders.ts";
 import { photos } from "./es/photos.ts";
@@ -48,6 +49,7 @@ export const es: Words = {
   sheet,
   history,
   listen,
+  lookOver,
   start,
   sweep,
   backup,

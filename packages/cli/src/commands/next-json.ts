@@ -35,12 +35,13 @@ export function nextJson(of: BikeOfLog, advice: Advice): NextOutput {
 }
 
 function stepJson(step: Step, of: BikeOfLog): NextOutput["step"] {
-  const { situation, why, worth, cautions, how, tools, changes, notes, ...rest } = step;
+  const { situation, why, worth, cautions, how, tools, changes, looks = [], notes, ...rest } = step;
   return {
     ...rest,
     how: [...how],
     tools: [...tools],
     changes: changes.map((change) => ({ ...change })),
+    looks: [...looks],
     notes: [...notes],
     why: why.map(({ record, text }) => ({ record, at: writtenAt(of, record), text })),
     worth: Number.isFinite(worth) ? worth : null,

@@ -93,6 +93,8 @@ export function sureWords({ kind, sure }: Step): string {
       return sure.chance >= 0.5
         ? `It is ${sure.words} this (${inTen(sure.chance)}).`
         : `It is this ${about(sure.chance)}; looking costs little.`;
+    case "look-over":
+      return `It finds something ${about(sure.chance)}; looking costs little.`;
     case "test":
       return "The test itself will tell.";
     case "ride":

@@ -4,7 +4,7 @@ import { airShape, mixtureShape, openingShape, problemShape, setupShape, warning
 const chance = z.number().min(0).max(1);
 
 export const stepShape = z.strictObject({
-  kind: z.enum(["stop", "mend", "check", "test", "change", "read-parts", "ride"]),
+  kind: z.enum(["stop", "mend", "look-over", "check", "test", "change", "read-parts", "ride"]),
   id: z.string().describe("Id of the check or test, or the parts changed joined by +"),
   title: z.string(),
   how: z.array(z.string()),
@@ -37,6 +37,7 @@ export const stepShape = z.strictObject({
       inDrawer: z.boolean(),
     }),
   ),
+  looks: z.array(z.string()).describe("Ids of the checks a looking over holds, in working order; else none"),
   setupAfter: setupShape.nullable().describe("What would be fitted after it; null unless it is a change"),
   opening: z.number().nullable().describe("Where a test is made, as a fraction of full lift"),
   topThrottle: z.enum(["free", "seconds only", "stay below 3/4"]),

@@ -3,6 +3,7 @@ import {
   CHECKS,
   CIRCUITS,
   type Circuit,
+  checkById,
   type FaultId,
   OPENINGS,
   type Opening,
@@ -157,6 +158,15 @@ export class Rider {
     this.#write("ride-reported", { reports, ...(felt.length > 0 && { against: { felt } }) });
   }
 
+  #look(id: string): void {
+    const found = this.#broken && (checkById(id)!.finds[this.#truth.fault!] ?? 0) >= 0.6;
+    this.#write("check-done", {
+      check: id,
+      found: found ? "faulty" : "sound",
+      ...(found && { fault: this.#truth.fault }),
+    });
+  }
+
   /** Does what the step says; true when it was the ride that confirms. */
   follow({ step }: Advice): Turn {
     const truth = this.mixture();
@@ -190,16 +200,12 @@ export class Rider {
         });
         break;
       }
-      case "check": {
-        const check = CHECKS.find(({ id }) => id === step.id)!;
-        const found = this.#broken && (check.finds[this.#truth.fault!] ?? 0) >= 0.6;
-        this.#write("check-done", {
-          check: check.id,
-          found: found ? "faulty" : "sound",
-          ...(found && { fault: this.#truth.fault }),
-        });
+      case "look-over":
+        for (const id of step.looks!) this.#look(id);
         break;
-      }
+      case "check":
+        this.#look(step.id);
+        break;
       case "mend": {
         const check = CHECKS.find(({ finds }) => (finds[this.#truth.fault!] ?? 0) >= 0.6)!;
         this.#broken = false;

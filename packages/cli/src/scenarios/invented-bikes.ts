@@ -28,3 +28,12 @@ ${DRAWER}
 
 /** A report of a bike that is right from closed to full. */
 export const ALL_RIGHT = `{"sign":"idles-steadily"},{"sign":"drops-straight-to-idle"},{"sign":"answers-crisply"},{"sign":"pulls-smoothly"},{"sign":"pulls-clean-to-peak"},{"sign":"four-strokes-at-about-80-percent"}`;
+
+/** Lines of somebody who has looked the bike over, the fuel, the boots and the spark apart, and found all sound. */
+export const lookedOver = (bike: string): string =>
+  ["air-filter", "choke-plunger", "slide-snap-and-cable", "head-and-plug-tight"]
+    .map(
+      (check, i) =>
+        `\n{"id":"look-${i}","kind":"check-done","at":"2026-05-02T08:55:00Z","bike":"${bike}","body":{"check":"${check}","found":"sound"}}`,
+    )
+    .join("");

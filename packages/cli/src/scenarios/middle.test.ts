@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { adviceFor, caseFrom } from "./advice-for.ts";
-import { ALL_RIGHT, FERN } from "./invented-bikes.ts";
+import { ALL_RIGHT, FERN, lookedOver } from "./invented-bikes.ts";
 import { changesOffered, waysOf } from "./which-way.ts";
 
 // Scenarios of the middle, of unknown parts and of how many changes at once. Expected steps: common practice, no source,
@@ -68,7 +68,7 @@ describe("a used bike of which nobody knows the parts", () => {
     '"asFound":true,"main":"unknown","pilot":"unknown","needle":"unknown","clip":"unknown","needleJet":"unknown","slide":"unknown","screw":"unknown"}}',
   );
   const log = `${unknown}
-{"id":"r1","kind":"ride-reported","at":"2026-05-02T09:00:00Z","bike":"fern","body":{"reports":[{"sign":"four-strokes-under-load","opening":"1/2"},{"sign":"stumbles-with-smoke"},{"sign":"will-not-rev-out"}]}}`;
+{"id":"r1","kind":"ride-reported","at":"2026-05-02T09:00:00Z","bike":"fern","body":{"reports":[{"sign":"four-strokes-under-load","opening":"1/2"},{"sign":"stumbles-with-smoke"},{"sign":"will-not-rev-out"}]}}${lookedOver("fern")}`;
 
   test("has its parts read before any change", () => {
     const { step, others } = adviceFor(log, "fern");

@@ -3,13 +3,13 @@ import type { MixtureReading } from "../belief/reading.ts";
 import type { TwoSided } from "../belief/two-sided.ts";
 import type { Situation } from "../metering/situation.ts";
 import type { Opening } from "../units/quantity.ts";
-import type { CautionId } from "../words/core-words.ts";
+import type { CautionId, CheckId } from "../words/core-words.ts";
 import type { LabourPart } from "./case.ts";
 import type { TopThrottle } from "./top-throttle.ts";
 
 /** What to do next, and everything a technician needs to judge it. */
 export interface Step {
-  readonly kind: "stop" | "mend" | "check" | "test" | "change" | "read-parts" | "ride";
+  readonly kind: "stop" | "mend" | "look-over" | "check" | "test" | "change" | "read-parts" | "ride";
   /** Id of the check or test, or the parts changed joined by "+". */
   readonly id: string;
   /** What to do, as a heading. */
@@ -32,6 +32,8 @@ export interface Step {
   /** Ids of cautions to show with it. */
   readonly cautions: readonly CautionId[];
   readonly changes: readonly PartChange[];
+  /** The checks that a looking over holds, in working order; every other step has none. */
+  readonly looks?: readonly CheckId[];
   /** What would be fitted after it; null unless it is a change. */
   readonly situation: Situation | null;
   /** Where a test is made; null where it has its own place, and for every other step. */

@@ -37,7 +37,7 @@ export function checkSteps(
 }
 
 /** The last result of a check; a mend or a fresh start after it makes it void. */
-function lastAnswer({ checks, freshStartAt }: BikeCase, id: string): CheckResult | undefined {
+export function lastAnswer({ checks, freshStartAt }: BikeCase, id: string): CheckResult | undefined {
   const valid = checks.filter(({ check, at }) => check === id && at >= (freshStartAt ?? -Infinity));
   return valid.reduce<CheckResult | undefined>(
     (last, each) => (last === undefined || speaksAfter(each, last) ? each : last),

@@ -112,7 +112,9 @@ const name = ({ number }: Judged, step: Step) => `story ${number}: ${step.title}
 test("the stories show every kind of step, and nearly all can be advised on", () => {
   expect(judged.length).toBeGreaterThan(0.9 * STORIES);
   const kinds = new Set(judged.flatMap(({ steps }) => steps.map(({ kind }) => kind)));
-  expect([...kinds].sort()).toEqual(["change", "check", "mend", "read-parts", "ride", "stop", "test"].sort());
+  expect([...kinds].sort()).toEqual(
+    ["change", "check", "look-over", "mend", "read-parts", "ride", "stop", "test"].sort(),
+  );
   const first = new Set(judged.map(({ advice }) => advice.step.kind));
   expect(first.size).toBeGreaterThanOrEqual(5);
   expect(judged.flatMap(changesOf).length).toBeGreaterThan(STORIES / 2);

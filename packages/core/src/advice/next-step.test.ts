@@ -6,16 +6,8 @@ import type { BikeCase, CheckResult } from "./case.ts";
 import { cautionById } from "./cautions.ts";
 import { checkById } from "./checks.ts";
 import { faultPriorsFor, nextStep } from "./next-step.ts";
-import { DRAWER, FOUND, ride, saw, story, tested } from "./test-stories.ts";
+import { DRAWER, FOUND, LOOKED_OVER, ride, saw, sound, story, tested } from "./test-stories.ts";
 import { adviceOf, stepsOf } from "./test-weighing.ts";
-
-const sound = (check: string, at = 5): CheckResult => ({
-  record: `${check}-${at}`,
-  at,
-  check,
-  found: "sound",
-  fault: null,
-});
 
 describe("[A5] look first", () => {
   test("a fault with a 40 % chance is looked for before anything else, though a test would save more", () => {
@@ -37,7 +29,7 @@ describe("[A5] look first", () => {
   test("a suspect that would hide the change is looked for before it, when the look is short", () => {
     // The sweep says that the screw is no cure: the pilot jet is next, which takes the bowl off.
     const tests = [tested("screw-sweep-air", "nearly-closed", { at: 2 })];
-    const advice = adviceOf(story({ drawer: DRAWER, rides: HANGS_AND_BOGS, tests }));
+    const advice = adviceOf(story({ drawer: DRAWER, rides: HANGS_AND_BOGS, tests, checks: LOOKED_OVER }));
     const leak = advice.suspects.find(({ fault }) => fault === "air-leak")!;
     expect(leak.chance).toBeGreaterThan(0.08);
     expect(leak.chance).toBeLessThan(0.4);
@@ -46,7 +38,7 @@ describe("[A5] look first", () => {
   });
 
   test("a turn of the screw is undone in a minute: before it only from an eighth on", () => {
-    const slight = adviceOf(story({ drawer: DRAWER, rides: HANGS_AND_BOGS }));
+    const slight = adviceOf(story({ drawer: DRAWER, rides: HANGS_AND_BOGS, checks: LOOKED_OVER }));
     const chanceOf = ({ suspects }: typeof slight) =>
       suspects.find(({ fault }) => fault === "air-leak")!.chance;
     expect(chanceOf(slight)).toBeGreaterThan(0.08);
@@ -54,14 +46,17 @@ describe("[A5] look first", () => {
     expect(slight.step).toMatchObject({ kind: "change", id: "screw" });
     const [heard] = HANGS_AND_BOGS;
     const more = { ...heard!, reports: [...heard!.reports, saw("idle-creeps-up-when-hot")] };
-    const strong = adviceOf(story({ drawer: DRAWER, rides: [more] }));
+    const strong = adviceOf(story({ drawer: DRAWER, rides: [more], checks: LOOKED_OVER }));
     expect(chanceOf(strong)).toBeGreaterThan(0.125);
     expect(chanceOf(strong)).toBeLessThan(0.4);
     expect(strong.step).toMatchObject({ kind: "check", id: "look-at-boots-and-clamps" });
   });
 
   test("after that look came out sound the change comes", () => {
-    const checks = ["look-at-boots-and-clamps", "spray-joints", "pressure-test"].map((id) => sound(id));
+    const checks = [
+      ...LOOKED_OVER,
+      ...["look-at-boots-and-clamps", "spray-joints", "pressure-test"].map((id) => sound(id)),
+    ];
     const { step } = adviceOf(
       story({
         drawer: DRAWER,
@@ -81,7 +76,7 @@ describe("[A5] look first", () => {
           ride([saw("fades-after-ten-seconds")], { situation: bigger }),
           ride([saw("dives-below-idle"), saw("idle-loads-up"), saw("stumbles-with-smoke")], { at: 2 }),
         ],
-        checks: ["overflow-drip", "float-height", "choke-plunger"].map((id) => sound(id)),
+        checks: [...LOOKED_OVER, ...["overflow-drip", "float-height"].map((id) => sound(id))],
       }),
     );
     const supply = advice.suspects.find(({ fault }) => fault === "fuel-supply")!;
@@ -120,6 +115,7 @@ describe("[A1] minutes for minutes", () => {
       story({
         drawer: DRAWER,
         rides: [ride([saw("will-not-rev-out"), ...well.map((sign) => saw(sign))])],
+        checks: LOOKED_OVER,
       }),
     );
     expect(step.kind).toBe("test");
@@ -222,6 +218,7 @@ test("the step's setup and the picture after it are the same", () => {
     story({
       drawer: DRAWER,
       rides: [ride([saw("dives-below-idle"), saw("idle-loads-up"), saw("stumbles-with-smoke")])],
+      checks: LOOKED_OVER,
     }),
   );
   expect(advice.step.kind).toBe("change");
@@ -249,18 +246,21 @@ describe("[A11] every kind of step is said in full", () => {
     ].flatMap((given) => stepsOf(adviceOf(given)).map((step) => [step.kind, step] as const)),
   );
 
-  test.each(["stop", "mend", "check", "test", "change", "read-parts", "ride"] as const)("%s", (kind) => {
-    const step = kinds.get(kind)!;
-    for (const sentence of [step.expect, step.wrongIf, step.undo, ...step.how, ...step.notes])
-      expect(sentence).toMatch(/^[A-Z0-9].*[.?]$/s);
-    expect(step.how.length).toBeGreaterThan(0);
-    expect(step.cautions.length).toBeGreaterThan(0);
-    for (const id of step.cautions) expect(english.cautions[cautionById(id).id].length).toBeGreaterThan(0);
-    expect(["free", "seconds only", "stay below 3/4"]).toContain(step.topThrottle);
-    expect(step.changes.length > 0).toBe(kind === "change");
-    expect(step.situation !== null).toBe(kind === "change");
-    expect(step.opening === null).toBe(kind !== "test");
-  });
+  test.each(["stop", "mend", "look-over", "check", "test", "change", "read-parts", "ride"] as const)(
+    "%s",
+    (kind) => {
+      const step = kinds.get(kind)!;
+      for (const sentence of [step.expect, step.wrongIf, step.undo, ...step.how, ...step.notes])
+        expect(sentence).toMatch(/^[A-Z0-9].*[.?]$/s);
+      expect(step.how.length).toBeGreaterThan(0);
+      expect(step.cautions.length).toBeGreaterThan(0);
+      for (const id of step.cautions) expect(english.cautions[cautionById(id).id].length).toBeGreaterThan(0);
+      expect(["free", "seconds only", "stay below 3/4"]).toContain(step.topThrottle);
+      expect(step.changes.length > 0).toBe(kind === "change");
+      expect(step.situation !== null).toBe(kind === "change");
+      expect(step.opening === null).toBe(kind !== "test");
+    },
+  );
 
   test("a mend and a reading of parts end with what to note and to leave", () => {
     expect(kinds.get("mend")!.notes.join(" ")).toMatch(/Note the mend/);

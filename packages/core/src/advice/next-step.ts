@@ -19,6 +19,7 @@ import { CHECKS, checkById } from "./checks.ts";
 import { noticedNow } from "./complaint.ts";
 import { evidenceFrom, fits } from "./evidence.ts";
 import type { FaultChances } from "./fault-cost.ts";
+import { lookOver } from "./look-over.ts";
 import { optionsFor, withoutLeanerMain } from "./options.ts";
 import { priorFor } from "./prior-for.ts";
 import { readPartsStep } from "./read-parts-step.ts";
@@ -142,6 +143,8 @@ function rank(weighing: Weighing): readonly Step[] {
   if (mends.length > 0) return [...mends, ...competing, ride];
   if (ride.worth >= 1) return [ride, ...competing];
   if (ride.id === "confirm" && noticedNow(weighing).trouble.size === 0) return [ride, ...competing];
+  const over = lookOverFirst(weighing, checks);
+  if (over !== null) return [over, ...competing, ride];
   const top = competing[0];
   const ruledOut = ruleOutFirst(weighing, checks, top?.worth ?? 0);
   if (ruledOut !== undefined) return [ruledOut, ...competing.filter(({ id }) => id !== ruledOut.id), ride];
@@ -162,6 +165,16 @@ function rank(weighing: Weighing): readonly Step[] {
   const gate = top.kind === "check" ? undefined : lookFirst(weighing, top, competing);
   if (gate !== undefined) return [gate, ...competing.filter((step) => step !== gate), ride];
   return [...competing, ride];
+}
+
+/**
+ * Looking the bike over comes before any test and any change while something is complained of, but not before the look
+ * for a fault that is likely by itself, nor for what made it ping. Rule A21.
+ */
+function lookOverFirst(weighing: Weighing, checks: readonly Check[]): Step | null {
+  if (noticedNow(weighing).trouble.size === 0 || warnedOfKnock(weighing.story)) return null;
+  if (FAULTS.some((fault) => (weighing.chances[fault] ?? 0) >= FAULT_FIRST)) return null;
+  return lookOver(weighing, checks);
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Situation } from "../metering/situation.ts";
 import { boreJet, dryAir, mm, NEEDLE, PETROL, SETUP } from "../metering/test-situations.ts";
 import { type Drawer, EMPTY_DRAWER } from "../parts/drawer.ts";
 import type { CubicMetre } from "../units/quantity.ts";
-import type { BikeCase, Ride, SignReport, TestResult } from "./case.ts";
+import type { BikeCase, CheckResult, Ride, SignReport, TestResult } from "./case.ts";
 
 // Stories for tests: a two-stroke of no maker with a full drawer.
 
@@ -51,3 +51,19 @@ export function tested(test: string, outcome: string, given: Partial<TestResult>
   const at = given.at ?? 1;
   return { record: `test-${at}`, at, situation: FOUND, test, opening: null, outcome, numbers: {}, ...given };
 }
+
+export const sound = (check: string, at = 5): CheckResult => ({
+  record: `${check}-${at}`,
+  at,
+  check,
+  found: "sound",
+  fault: null,
+});
+
+/** The answers of somebody who has just looked the bike over, the air, the fuel and the spark apart. */
+export const LOOKED_OVER: readonly CheckResult[] = [
+  "air-filter",
+  "choke-plunger",
+  "slide-snap-and-cable",
+  "head-and-plug-tight",
+].map((check) => sound(check, 0));

@@ -33,7 +33,8 @@ export const carefulTuner: Policy = {
     if (Object.values(world.written).some((part) => part === null)) world.readParts();
     let report = ride(world, "free");
     const looked = new Set<string>(GATE);
-    for (const check of GATE) lookAndMend(world, check);
+    const found = world.lookOver(GATE).flatMap(({ fault }) => (fault === null ? [] : [fault]));
+    for (const fault of new Set(found)) world.mend(fault);
     const follow = (): void => {
       for (const { sign, seen } of report.said) {
         for (const check of seen ? (CHECK_FIRST[sign] ?? []) : []) {

@@ -64,6 +64,10 @@ function take(world: World, told: ToldCase, step: Step): boolean {
       told.checked(found?.check ?? looksFor(step.id)[0]!, "mended", step.id);
       return true;
     }
+    case "look-over": {
+      for (const { id, found, fault } of world.lookOver(step.looks!)) told.checked(id, found, fault);
+      return true;
+    }
     case "check": {
       const { found, fault } = world.check(step.id, checkById(step.id)!.minutes);
       told.checked(step.id, found, fault);

@@ -7,7 +7,7 @@ import { upsetBy } from "../truth/upset.ts";
 import { type Bench, drawBench } from "./bench.ts";
 import { labour } from "./labour.ts";
 import { CLEAN, endsAnEngine, LEAN_RIDE } from "./limits.ts";
-import { type Looked, look } from "./looks.ts";
+import { type Looked, look, minutesInOneGo } from "./looks.ts";
 import { drawRider, type Rider } from "./rider.ts";
 import type { Throttle } from "./throttle.ts";
 import { drawInstruments, type Instruments, type Weather, weatherAt } from "./weather.ts";
@@ -197,6 +197,12 @@ export class World {
     const looked = look(this.chance("look", id), id, this.#broken);
     this.looks.push({ id, looked, broken: this.#broken !== null });
     return looked;
+  }
+
+  /** Makes several looks in one go. */
+  lookOver(ids: readonly string[]): readonly (Looked & { readonly id: string })[] {
+    this.minutes += minutesInOneGo(ids);
+    return ids.map((id) => ({ id, ...this.check(id, 0) }));
   }
 
   /** Puts a fault right, if it is the one that is there. One mend in twenty fails. */

@@ -30,6 +30,7 @@ export const ANSWERS = {
   rideForm,
   cautions: cautionsSaid,
   checkCard: later(() => import("./check-card.ts").then((m) => m.checkCard)),
+  lookOver: later(() => import("./look-over.ts").then((m) => m.lookOverCard)),
   testCard: later(() => import("./test-card.ts").then((m) => m.testCard)),
   throttleMarks: later(() => import("./throttle-marks.ts").then((m) => m.throttleMarks)),
   fuelFlow: later(() => import("./fuel-flow.ts").then((m) => m.fuelFlow)),

@@ -79,6 +79,7 @@ describe("where a step is carried out", () => {
   test("is the screen of its kind", () => {
     expect(at({})).toBe("/bike/old%20iron/change/0");
     expect(at({}, 2)).toBe("/bike/old%20iron/change/2");
+    expect(at({ kind: "look-over" })).toBe("/bike/old%20iron/look-over");
     expect(at({ kind: "check", id: "air-filter" })).toBe("/bike/old%20iron/check/air-filter");
     expect(at({ kind: "test", id: "roll-on", opening: 0.25 as never })).toBe(
       "/bike/old%20iron/test/roll-on/1%2F4",

@@ -16,6 +16,8 @@ export function stepAddress(
   checkOf: Readonly<Record<string, string>>,
 ): string | null {
   switch (step.kind) {
+    case "look-over":
+      return bikeAddress(bike, "look-over");
     case "check":
       return bikeAddress(bike, `check/${step.id}`);
     case "test":

@@ -30,6 +30,7 @@ export const step: Words["step"] = {
   change: (part, from, to) => `${part} ${from} auf ${to}`,
   toBuy: "nicht in der Schublade",
   go: {
+    "look-over": "Durchsehen",
     check: "Die Prüfung durchgehen",
     test: "Den Test durchgehen",
     change: "Die Teile wechseln",
@@ -41,6 +42,7 @@ export const step: Words["step"] = {
   others: "Andere Wege",
   othersNone: "Kein anderer Weg ist seine Minuten wert.",
   kind: {
+    "look-over": "Durchsicht",
     stop: "Halt",
     mend: "in Ordnung bringen",
     check: "Prüfung",

@@ -28,6 +28,7 @@ export const step = {
   change: (part: string, from: string, to: string) => `${part} ${from} to ${to}`,
   toBuy: "not in the drawer",
   go: {
+    "look-over": "Look it over",
     check: "Work through the check",
     test: "Work through the test",
     change: "Change the parts",
@@ -39,6 +40,7 @@ export const step = {
   others: "Other ways",
   othersNone: "There is no other way worth its minutes.",
   kind: {
+    "look-over": "looking over",
     stop: "stop",
     mend: "put right",
     check: "check",

@@ -30,6 +30,7 @@ export const step: Words["step"] = {
   change: (part, from, to) => `${part} ${from} a ${to}`,
   toBuy: "no está en el cajón",
   go: {
+    "look-over": "Repasarla",
     check: "Hacer la comprobación",
     test: "Hacer la prueba",
     change: "Cambiar las piezas",
@@ -41,6 +42,7 @@ export const step: Words["step"] = {
   others: "Otros caminos",
   othersNone: "No hay otro camino que valga sus minutos.",
   kind: {
+    "look-over": "repaso",
     stop: "alto",
     mend: "arreglo",
     check: "comprobación",

@@ -42,6 +42,17 @@ const check: Steps["check"] = {
   undo: NOTHING_CHANGED,
 };
 
+const lookOver: Steps["lookOver"] = {
+  title: "Vor jeder Düse das Motorrad einmal durchsehen",
+  look: (words) => (words.endsWith("?") ? words : `${words}.`),
+  expect: (timesInTen) =>
+    `Bei einem Motorrad, das so läuft, findet sich in etwa ${timesInTen} von 10 Fällen etwas. Das wird zuerst behoben; keine Düse heilt es.`,
+  wrongIf:
+    "Alles ist in Ordnung: Dann liegt es weniger wahrscheinlich an dem, was angesehen wurde, und die Düsen sind dran.",
+  undo: "Es wird nichts geändert. Bau wieder an, was du abgenommen hast.",
+  note: "In einem Zug dauert es kürzer als Blick für Blick: das Werkzeug nur einmal holen, die Kerze nur einmal heraus.",
+};
+
 const test: Steps["test"] = {
   titleAt: (words, opening) => `${words}, ${openings.at(opening)}`,
   expect: (outcome, timesInTen) =>
@@ -142,6 +153,7 @@ const stop: Steps["stop"] = {
 export const steps: Steps = {
   mend,
   check,
+  lookOver,
   test,
   change,
   readParts,

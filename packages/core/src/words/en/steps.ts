@@ -48,6 +48,18 @@ const check = {
   undo: NOTHING_CHANGED,
 };
 
+const lookOver = {
+  title: "Look the bike over before any jet",
+  /** One of its looks, as a sentence. @param words the heading of the check */
+  look: (words: string): string => (words.endsWith("?") ? words : `${words}.`),
+  /** @param timesInTen how often it finds something, 1 to 10 */
+  expect: (timesInTen: number): string =>
+    `On a bike that runs like this it finds something wrong about ${timesInTen} times in ten. That is put right first; a jet cures none of it.`,
+  wrongIf: "All is fine: then what was looked at is less likely to be behind it, and the jets are next.",
+  undo: "Nothing is changed. Put back what you took off.",
+  note: "In one go it takes fewer minutes than look by look: the tools are fetched once, the plug is out once.",
+};
+
 const test = {
   /** The heading of a test with the place to make it, where there is a choice of places. */
   titleAt: (words: string, opening: Opening): string => `${words}, ${openings.at(opening)}`,
@@ -164,6 +176,7 @@ const topThrottle = {
 export const steps = {
   mend,
   check,
+  lookOver,
   test,
   change,
   readParts,

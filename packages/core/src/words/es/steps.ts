@@ -41,6 +41,17 @@ const check: Steps["check"] = {
   undo: NOTHING_CHANGED,
 };
 
+const lookOver: Steps["lookOver"] = {
+  title: "Repasa la moto entera antes de tocar un chiclé",
+  look: (words) => (words.endsWith("?") ? words : `${words}.`),
+  expect: (timesInTen) =>
+    `En una moto que va así, aparece algo mal unas ${timesInTen} de cada 10 veces. Eso se arregla primero; ningún chiclé lo cura.`,
+  wrongIf:
+    "Todo está bien: entonces es menos probable que la causa sea algo de lo mirado, y ahora tocan los chiclés.",
+  undo: "No se cambia nada. Vuelve a montar lo que quitaste.",
+  note: "De una vez se tarda menos que mirando cosa por cosa: la herramienta se saca una vez y la bujía se quita una vez.",
+};
+
 const test: Steps["test"] = {
   titleAt: (words, opening) => `${words}, ${openings.at(opening)}`,
   expect: (outcome, timesInTen) =>
@@ -138,6 +149,7 @@ const stop: Steps["stop"] = {
 export const steps: Steps = {
   mend,
   check,
+  lookOver,
   test,
   change,
   readParts,

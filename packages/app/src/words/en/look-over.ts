@@ -1,0 +1,21 @@
+export const lookOver = {
+  title: "Look the bike over",
+  about: (minutes: number) => `about ${Math.round(minutes)}\u00a0min`,
+  intro:
+    "One look after the other, in this order, the engine cold and off. Each tap is kept; what you leave out stays open.",
+  how: "How",
+  fine: "Fine",
+  notFine: "Not fine",
+  skip: "Leave out",
+  of: (choice: string, look: string) => `${choice}: ${look}`,
+  which: "What is not fine?",
+  back: "Back",
+  mend: "If it is not fine:",
+  mended: "Put right.",
+  left: (count: number) => (count === 1 ? "1 look to go." : `${count} looks to go.`),
+  allFine: "Nothing wrong was found.",
+  found: (faults: readonly string[]) => `Found: ${faults.join("; ")}. It is put right first.`,
+  enough: "Enough for now: next step",
+  next: "Next step",
+  none: "There is nothing to look over now: the next step says what to do.",
+};
