@@ -16,6 +16,7 @@ export const ALL_SCREENS = [
   "/bike/bramble/check/pressure-test",
   "/bike/bramble/test/screw-sweep-air",
   "/bike/bramble/marks",
+  "/bike/old-iron/look-over",
   "/drawer",
   "/drawer/needle",
   "/drawer/buy",

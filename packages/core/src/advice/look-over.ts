@@ -36,7 +36,7 @@ const PLUG_IS_OUT: readonly string[] = ["spark-and-plug", "compression"];
 /** It never takes longer than this, the setting up included. */
 const MOST_MINUTES = 24;
 /** A look joins in only when it saves this many minutes for each minute it adds. */
-const LEAST_RATE = 0.1;
+const LEAST_RATE = 0.25;
 /** With fewer looks to make it is no looking over; and with as many answered the bike has been looked over. */
 const LEAST_LOOKS = 4;
 /** An answer stays good for so long, ms. Estimate: a season's riding. */
@@ -92,7 +92,7 @@ export function lookOver(weighing: Weighing, checks: readonly Check[]): Step | n
 }
 
 /** True when enough of these looks have an answer that is still good. */
-function lookedOver(story: BikeCase): boolean {
+export function lookedOver(story: BikeCase): boolean {
   return IN_ONE_GO.filter(({ id }) => answered(story, id)).length >= LEAST_LOOKS;
 }
 

@@ -19,7 +19,7 @@ import { CHECKS, checkById } from "./checks.ts";
 import { noticedNow } from "./complaint.ts";
 import { evidenceFrom, fits } from "./evidence.ts";
 import type { FaultChances } from "./fault-cost.ts";
-import { lookOver } from "./look-over.ts";
+import { lookedOver, lookOver } from "./look-over.ts";
 import { optionsFor, withoutLeanerMain } from "./options.ts";
 import { priorFor } from "./prior-for.ts";
 import { readPartsStep } from "./read-parts-step.ts";
@@ -39,6 +39,8 @@ const FAULT_FIRST = 0.4;
 const SUSPECT_FIRST = 0.08;
 /** The same before a turn of the screw or a clip moved: it is undone in minutes, and what it does is a look in itself. */
 const SUSPECT_BEFORE_TRIAL = 0.125;
+/** Once the bike was looked over, a suspect must be so many times likelier to be looked at by itself. */
+const AFTER_LOOKING = 1.5;
 /** Minutes saved per minute that make a test worth asking for when nothing else pays. */
 const TELLING = 0.3;
 /** The same, and for a look, while something is complained of. */
@@ -206,10 +208,12 @@ function knockCheck({ story }: Weighing, steps: readonly Step[]): Step | undefin
  * suspect that would hide what the change does and is looked at no slower than it is made. Rule A5.
  */
 function lookFirst(
-  { chances, present, candidates }: Weighing,
+  { story, chances, present, candidates }: Weighing,
   top: Step,
   steps: readonly Step[],
 ): Step | undefined {
+  const suspect =
+    (isTrial(top) ? SUSPECT_BEFORE_TRIAL : SUSPECT_FIRST) * (lookedOver(story) ? AFTER_LOOKING : 1);
   const candidate = candidates.find(({ situation }) => situation === top.situation);
   const opening = candidate === undefined ? null : mainEffect(present, candidate).opening;
   return steps.find((step) => {
@@ -218,7 +222,7 @@ function lookFirst(
     return FAULTS.some((fault) => {
       const chance = (check.finds[fault] ?? 0) >= LOOKS_FOR_IT ? (chances[fault] ?? 0) : 0;
       if (chance >= FAULT_FIRST) return true;
-      if (opening === null || chance < (isTrial(top) ? SUSPECT_BEFORE_TRIAL : SUSPECT_FIRST)) return false;
+      if (opening === null || chance < suspect) return false;
       return reaches(fault, opening) && check.minutes <= Math.max(top.minutes, SHORT_LOOK);
     });
   });

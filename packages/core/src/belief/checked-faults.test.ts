@@ -36,8 +36,23 @@ describe("mechanical checks", () => {
   test("[B8] no check is certain: chances stay between 0.001 and 0.999", () => {
     const sure = { finds: { ignition: 1 }, falseAlarm: 0, check: "sure" } as const;
     expect(checkedFaults([exampleCheck(sure)]).logOdds("ignition", 1)).toBeCloseTo(Math.log(999), 9);
-    const sound = checkedFaults([exampleCheck({ ...sure, found: "sound" })]);
-    expect(sound.logOdds("ignition", 1)).toBeCloseTo(-Math.log(999), 9);
+  });
+
+  test("[B8] a look that came out sound leaves a tenth, several together a twenty-fifth", () => {
+    const look = (check: string, finds: number) =>
+      exampleCheck({ check, record: check, finds: { ignition: finds }, falseAlarm: 0, found: "sound" });
+    const left = (...looks: readonly (readonly [string, number])[]) =>
+      Math.exp(checkedFaults(looks.map(([check, finds]) => look(check, finds))).logOdds("ignition", 1));
+    expect(left(["a", 1])).toBeCloseTo(0.1, 12);
+    expect(left(["a", 0.9])).toBeCloseTo(0.1, 12);
+    expect(left(["a", 0.85])).toBeCloseTo(0.15, 12);
+    expect(left(["a", 0.5], ["b", 0.85])).toBeCloseTo(0.075, 12);
+    expect(left(["a", 0.85], ["b", 0.85])).toBeCloseTo(1 / 25, 12);
+    expect(left(["a", 0.9], ["b", 0.9], ["c", 0.9])).toBeCloseTo(1 / 25, 12);
+    // What was found in another look counts in full beside it.
+    const found = exampleCheck({ check: "d", record: "d", finds: { ignition: 0.5 }, falseAlarm: 0.05 });
+    const both = [found, look("a", 0.9), look("b", 0.9)];
+    expect(Math.exp(checkedFaults(both).logOdds("ignition", 1))).toBeCloseTo(10 / 25, 12);
   });
 
   test("[B8] a check that finds a fault more rarely than it cries wolf says nothing of it", () => {

@@ -5,6 +5,11 @@ import type { Checked } from "./observation.ts";
 /** Against a sound engine a fault that was found and mended stands at these odds, however rare it was: repairs fail. Estimate. */
 const ODDS_AFTER_MENDING = 0.08;
 
+/** Whoever looks may miss what the look is made for: of a fault that is there no look misses fewer. Estimate. */
+const MISSED = 0.1;
+/** Looks that came out sound make a fault at most so many times less likely, however many: what one misses the next may miss too. Estimate. */
+const MOST_CLEARED = 25;
+
 /** A check that finds a fault at least this often closes it again when it comes out sound. */
 const CLEARS = 0.5;
 
@@ -48,13 +53,16 @@ export function checkedFaults(checks: readonly Checked[]): CheckedFaults {
     FAULTS.filter((fault) => (mendedAt.get(fault) ?? -Infinity) > at);
   const weights = new Map<FaultId, number>();
   for (const fault of FAULTS) {
-    let weight = 0;
+    let found = 0;
+    let cleared = 0;
     for (const check of latest.values()) {
       // A fault mended in the very record of the check was there when it was made.
       const present = FAULTS.filter((one) => (mendedAt.get(one) ?? -Infinity) >= check.at);
-      weight += log(chanceOf(check, [...present, fault])) - log(chanceOf(check, present));
+      const says = log(chanceOf(check, [...present, fault])) - log(chanceOf(check, present));
+      if (check.found === "faulty") found += says;
+      else cleared += says;
     }
-    weights.set(fault, weight);
+    weights.set(fault, found + Math.max(cleared, -log(MOST_CLEARED)));
   }
   return {
     logOdds: (fault, before) => log(mendedAt.has(fault) ? ODDS_AFTER_MENDING : before) + weights.get(fault)!,
@@ -75,6 +83,6 @@ function chanceOf(check: Checked, present: readonly FaultId[]): number {
   for (const fault of present) {
     if (named === null || named === fault) finds = Math.max(finds, check.finds[fault] ?? 0);
   }
-  const found = Math.min(0.999, Math.max(0.001, finds));
-  return check.found === "faulty" ? found : 1 - found;
+  if (check.found === "sound") return Math.max(MISSED, 1 - finds);
+  return Math.min(0.999, Math.max(0.001, finds));
 }

@@ -53,7 +53,10 @@ export function lookOverCard(
   const begun = CHECKS.filter(({ id }) => given.looks.includes(id)).length === given.looks.length;
   const ids = given.looks.length > 0 && begun ? given.looks : advised(state, given.bike);
   if (ids.length === 0) {
-    return refuse("nothing-to-look-over", "This bike was looked over, or nothing is complained of.");
+    return refuse(
+      "nothing-to-look-over",
+      "There is nothing to look over now: the next step says what to do.",
+    );
   }
   const checks = ids.map((id) => checkById(id)!);
   const cautions = new Set<string>(checks.flatMap((check) => check.cautions));

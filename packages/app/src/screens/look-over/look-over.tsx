@@ -42,7 +42,7 @@ function Card({ bike }: { readonly bike: string }) {
   if (!card.ok) {
     return (
       <Screen title={words.title} back={back}>
-        <p>{words.none}</p>
+        <p>{card.detail}</p>
       </Screen>
     );
   }

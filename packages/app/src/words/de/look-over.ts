@@ -4,7 +4,7 @@ export const lookOver: Words["lookOver"] = {
   title: "Einmal durchsehen",
   about: (minutes) => `etwa ${Math.round(minutes)}\u00a0min`,
   intro:
-    "Ein Blick nach dem anderen, in dieser Reihenfolge, Motor kalt und aus. Jedes Tippen ist gespeichert; was du auslässt, bleibt offen.",
+    "Ein Blick nach dem anderen, in dieser Reihenfolge, vom kalten Motor an. Jedes Tippen ist gespeichert; was du auslässt, bleibt offen.",
   how: "Wie",
   fine: "Gut",
   notFine: "Nicht gut",
@@ -19,5 +19,4 @@ export const lookOver: Words["lookOver"] = {
   found: (faults) => `Gefunden: ${faults.join("; ")}. Das wird zuerst behoben.`,
   enough: "Genug für jetzt: nächster Schritt",
   next: "Nächster Schritt",
-  none: "Jetzt gibt es nichts durchzusehen: Der nächste Schritt sagt, was zu tun ist.",
 };

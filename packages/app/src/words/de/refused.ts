@@ -10,6 +10,7 @@ export const refused: Readonly<Record<string, string>> = {
   "no-such-record": "Diesen Eintrag gibt es bei diesem Motorrad nicht.",
   "nothing-noted": "Noch ist keine Luft notiert: Gib die Höhen und Temperaturen an, bei denen du fährst.",
   "upside-down": "Zuerst die tiefste Höhe und der kälteste Tag: Tausch die beiden Zahlen.",
+  "nothing-to-look-over": "Jetzt gibt es nichts durchzusehen: Der nächste Schritt sagt, was zu tun ist.",
   "unknown-check": "Diese Prüfung gibt es nicht.",
   "unknown-test": "Diesen Test gibt es nicht.",
   "nothing-changed": "Bei diesem Motorrad ist kein Wechsel notiert, also gibt es nichts zurückzunehmen.",

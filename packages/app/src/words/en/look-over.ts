@@ -2,7 +2,7 @@ export const lookOver = {
   title: "Look the bike over",
   about: (minutes: number) => `about ${Math.round(minutes)}\u00a0min`,
   intro:
-    "One look after the other, in this order, the engine cold and off. Each tap is kept; what you leave out stays open.",
+    "One look after the other, in this order, from a cold engine on. Each tap is kept; what you leave out stays open.",
   how: "How",
   fine: "Fine",
   notFine: "Not fine",
@@ -17,5 +17,4 @@ export const lookOver = {
   found: (faults: readonly string[]) => `Found: ${faults.join("; ")}. It is put right first.`,
   enough: "Enough for now: next step",
   next: "Next step",
-  none: "There is nothing to look over now: the next step says what to do.",
 };

@@ -4,7 +4,7 @@ export const lookOver: Words["lookOver"] = {
   title: "Repasa la moto entera",
   about: (minutes) => `unos ${Math.round(minutes)}\u00a0min`,
   intro:
-    "Una cosa tras otra, en este orden, con el motor frío y apagado. Cada toque queda guardado; lo que dejes queda pendiente.",
+    "Una cosa tras otra, en este orden, empezando con el motor frío. Cada toque queda guardado; lo que dejes queda pendiente.",
   how: "Cómo",
   fine: "Bien",
   notFine: "Mal",
@@ -19,5 +19,4 @@ export const lookOver: Words["lookOver"] = {
   found: (faults) => `Encontrado: ${faults.join("; ")}. Eso se arregla primero.`,
   enough: "Basta por ahora: siguiente paso",
   next: "Siguiente paso",
-  none: "Ahora no hay nada que repasar: el siguiente paso dice qué hacer.",
 };

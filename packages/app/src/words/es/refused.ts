@@ -10,6 +10,7 @@ export const refused: Readonly<Record<string, string>> = {
   "no-such-record": "Esa anotación no existe en esta moto.",
   "nothing-noted": "Aún no hay aire anotado: pon las alturas y temperaturas a las que ruedas.",
   "upside-down": "Primero la altura más baja y el día más frío: cambia las dos cifras.",
+  "nothing-to-look-over": "Ahora no hay nada que repasar: el siguiente paso dice qué hacer.",
   "unknown-check": "Esa revisión no existe.",
   "unknown-test": "Esa prueba no existe.",
   "nothing-changed": "No hay ningún cambio anotado en esta moto, así que no hay nada que deshacer.",
