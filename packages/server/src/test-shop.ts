@@ -1,3 +1,4 @@
+import type { Database } from "./database/database.ts";
 import { openSqlite } from "./database/sqlite.ts";
 import { type RunningServer, startServer } from "./run/server.ts";
 
@@ -7,6 +8,7 @@ const PLENTY = { burst: 1e9, perSecond: 1e9 };
 
 export interface TestShop {
   readonly server: RunningServer;
+  readonly database: Database;
   /** Such as http://localhost:4173. */
   readonly base: string;
   readonly token: string;
@@ -16,8 +18,9 @@ export interface TestShop {
 
 export async function testShop(more: { readonly shopBytes?: number } = {}): Promise<TestShop> {
   const bugs: unknown[] = [];
+  const database = openSqlite(":memory:");
   const server = await startServer({
-    database: openSqlite(":memory:"),
+    database,
     port: 0,
     host: "localhost",
     appFolder: null,
@@ -29,5 +32,5 @@ export async function testShop(more: { readonly shopBytes?: number } = {}): Prom
   const setup = { code: server.code, shop: "Tarn End", person: "Mara", device: "bench", give: "token" };
   const answer = await fetch(`${base}/api/v1/setup`, { method: "POST", body: JSON.stringify(setup) });
   const { token } = (await answer.json()) as { token: string };
-  return { server, base, token, bugs };
+  return { server, database, base, token, bugs };
 }

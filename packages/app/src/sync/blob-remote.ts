@@ -16,6 +16,10 @@ async function unless<T>(work: Promise<T>, ...known: readonly number[]): Promise
 
 /** The shop's pictures and clips at a server. */
 export const blobRemoteBy = (ask: Ask): BlobRemote => ({
+  wanted: async () => {
+    const answer = await unless(ask("GET", "blobs"), 404);
+    return typeof answer === "number" ? [] : ((await answer.json()) as { wanted: string[] }).wanted;
+  },
   progress: async (hash) => {
     const answer = await unless(ask("GET", `blobs/${hash}/upload`), 404);
     return typeof answer === "number" ? null : ((await answer.json()) as UploadProgress);

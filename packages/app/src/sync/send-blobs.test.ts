@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { sweepRemoved } from "../../../server/src/shop/removed-blobs.ts";
 import { blob, sha256 } from "../../../server/src/test-blobs.ts";
 import { cuttingProxy } from "../../../server/src/test-proxy.ts";
 import { lineOf } from "../../../server/src/test-records.ts";
@@ -131,11 +132,35 @@ test("a shop without room says so, is asked once a round, and goes on with what 
   expect(bugs).toEqual([]);
 });
 
+test("a picture deleted at the shop and named again is sent again; one that stays struck is not", async () => {
+  const one = phone([jpeg(300, 1), jpeg(300, 2)]);
+  const [back, struck] = await one.ready;
+  const { server, database, base, token, bugs } = await testShop();
+  const { push } = remoteAt(base, token);
+  const strike = (id: string, record: string) => lineOf(id, { kind: "record-struck", body: { record } });
+  await push([lineOf("p1", { text: back! }), lineOf("p2", { text: struck! })]);
+  await sendBlobs(one.local, blobsAt(base, token));
+  await push([strike("s1", "p1"), strike("s2", "p2")]);
+  await sweepRemoved(database, 0);
+  expect(await sweepRemoved(database, 31 * 86_400_000)).toBe(2);
+  await sendBlobs(one.local, blobsAt(base, token));
+  expect(await blobsAt(base, token).get(back!)).toBeNull();
+  await push([strike("s3", "s1")]);
+  await sendBlobs(one.local, blobsAt(base, token));
+  expect(one.settled().there.toSorted()).toEqual([back!, struck!].toSorted());
+  const other = phone();
+  const fetchBlob = blobFetcher(other, blobsAt(base, token));
+  expect([await fetchBlob(back!), await fetchBlob(struck!)]).toEqual(["here", "not-there"]);
+  await server.stop();
+  expect(bugs).toEqual([]);
+});
+
 test("records come first: the sending ends after the piece that is on its way", async () => {
   const one = phone([jpeg(500_000, 6)]);
   await one.ready;
   const sent: number[] = [];
   const remote: BlobRemote = {
+    wanted: async () => [],
     progress: async () => ({ arrived: 0, whole: false }),
     piece: async (_hash, offset, size, piece) => {
       sent.push(offset);

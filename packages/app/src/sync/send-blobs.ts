@@ -18,6 +18,8 @@ export type PieceAnswer =
 
 /** The shop's pictures and clips. A lost connection rejects. */
 export interface BlobRemote {
+  /** Those that it has not got and would have, of this device or another. */
+  readonly wanted: () => Promise<readonly string[]>;
   /** Null: no record that the shop has and we may see names it. */
   readonly progress: (hash: string) => Promise<UploadProgress | null>;
   readonly piece: (hash: string, offset: number, size: number, piece: Blob) => Promise<PieceAnswer>;
@@ -53,7 +55,10 @@ const TRIES = 3;
  * cut off. What no record names yet waits for another round. May be cut off anywhere and begun again.
  */
 export async function sendBlobs(local: BlobLocal, remote: BlobRemote): Promise<void> {
-  const { there, never } = await local.settled();
+  const { there: sent, never } = await local.settled();
+  // Deleted at the shop after its record was struck, and named again since: it is sent once more.
+  const wanted = new Set(sent.length === 0 ? [] : await remote.wanted());
+  const there = sent.filter((hash) => !wanted.has(hash));
   const known = new Set([...there, ...never]);
   const held = await local.photos.held();
   const waiting = held.filter(({ hash }) => !known.has(hash));

@@ -6,7 +6,7 @@ import { ROLES } from "../shop/scope.ts";
 import { hashOf } from "../shop/secrets.ts";
 import { json, refused } from "./answers.ts";
 import { harden } from "./headers.ts";
-import { askUpload, giveBlob, takePiece } from "./routes/blobs.ts";
+import { askUpload, askWanted, giveBlob, takePiece } from "./routes/blobs.ts";
 import {
   changeBikes,
   inviteDevice,
@@ -41,6 +41,7 @@ export const ROUTES: readonly Route[] = [
   { method: "GET", path: "/api/v1/people", roles: WORKERS, handler: listPeople },
   { method: "PUT", path: "/api/v1/people/:person/bikes", roles: WORKERS, handler: changeBikes },
   { method: "GET", path: "/api/v1/devices", roles: ["owner"], handler: listDevices },
+  { method: "GET", path: "/api/v1/blobs", roles: ROLES, handler: askWanted },
   { method: "GET", path: "/api/v1/blobs/:hash", roles: ROLES, handler: giveBlob },
   { method: "GET", path: "/api/v1/blobs/:hash/upload", roles: ROLES, handler: askUpload },
   { method: "PUT", path: "/api/v1/blobs/:hash/upload", roles: ROLES, handler: takePiece },

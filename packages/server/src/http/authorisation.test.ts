@@ -22,6 +22,7 @@ const MATRIX: Matrix = {
   "GET /api/v1/people": workers,
   "PUT /api/v1/people/:person/bikes": { ...workers, "other shop": 404 },
   "GET /api/v1/devices": { ...workers, technician: 403 },
+  "GET /api/v1/blobs": open,
   "GET /api/v1/blobs/:hash": { ...open, "other shop": 404 },
   "GET /api/v1/blobs/:hash/upload": { ...open, "other shop": 404 },
   "PUT /api/v1/blobs/:hash/upload": { ...open, "other shop": 404 },

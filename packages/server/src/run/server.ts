@@ -12,6 +12,7 @@ import { setupCode, shopCount } from "../shop/pairing.ts";
 import { PushQueue } from "../shop/push-queue.ts";
 import { sweepRemoved } from "../shop/removed-blobs.ts";
 import { SHOP_BYTES } from "../shop/uploads.ts";
+import { followOthers } from "./follow-others.ts";
 import { type Door, type Listener, listen } from "./listener.ts";
 
 export interface ServerOptions {
@@ -121,36 +122,3 @@ const sweepPictures =
       (count) => count > 0 && log({ what: "swept", count }),
       (error: unknown) => log({ what: "database", why: String(error) }),
     );
-
-/** Looks for what other processes on the same database wrote and revoked, for the pages that are open here. */
-function followOthers({ database, live, log }: Services): () => void {
-  const seen = new Map<string, number>();
-  let looking = false;
-  const look = async () => {
-    const { shops, devices } = live;
-    const rows = await database.all<{ id: string; last_seq: number }>(
-      `SELECT id, last_seq FROM shop WHERE id IN ${database.dialect.listed}`,
-      [JSON.stringify(shops)],
-    );
-    for (const { id, last_seq } of rows) {
-      // A shop met for the first time may have news since its page read the log.
-      if (seen.get(id) !== last_seq) live.news(id);
-      seen.set(id, last_seq);
-    }
-    const out = await database.all<{ id: string }>(
-      `SELECT id FROM device WHERE revoked_at IS NOT NULL AND id IN ${database.dialect.listed}`,
-      [JSON.stringify(devices)],
-    );
-    const gone = new Set(out.map(({ id }) => id));
-    if (gone.size > 0) live.end(({ device }) => gone.has(device));
-  };
-  return () => {
-    if (looking || live.size === 0) return;
-    looking = true;
-    look()
-      .catch((error: unknown) => log({ what: "database", why: String(error) }))
-      .finally(() => {
-        looking = false;
-      });
-  };
-}

@@ -22,6 +22,15 @@ describe.skipIf(postgres === null)("several processes on one database", () => {
     });
   const json = async <T>(answer: Promise<Response>): Promise<T> => (await (await answer).json()) as T;
 
+  /** Waits until a page is told of news. */
+  async function hearNews(reader: ReadableStreamDefaultReader<Uint8Array>): Promise<void> {
+    for (let heard = ""; !heard.includes("event: records"); ) {
+      const { done, value } = await reader.read();
+      if (done) throw new Error("The stream ended without news");
+      heard += new TextDecoder().decode(value);
+    }
+  }
+
   /** The log behind a cursor, and the new cursor. */
   async function pull(at: TestProcess, cursor: string): Promise<{ ids: string[]; cursor: string }> {
     const text = await (await call(at, "GET", `records?after=${encodeURIComponent(cursor)}`)).text();
@@ -88,14 +97,30 @@ describe.skipIf(postgres === null)("several processes on one database", () => {
     const stream = await call(c, "GET", "live", undefined, { authorization: `Bearer ${phone.token}` });
     const reader = stream.body!.getReader();
     await call(a, "POST", "records", lineOf("news"));
-    let heard = "";
-    while (!heard.includes("event: records")) heard += new TextDecoder().decode((await reader.read()).value);
+    await hearNews(reader);
     // The first word may be for what stood before the page opened; the record is there all the same.
     expect((await pull(c, cursor)).ids).toEqual(["news"]);
     await call(b, "DELETE", `devices/${phone.device}`);
     for (let done = false; !done; ) ({ done } = await reader.read());
     const again = await call(c, "GET", "me", undefined, { authorization: `Bearer ${phone.token}` });
     expect(again.status).toBe(401);
+  }, 60_000);
+
+  test("a page open on one hears that a picture sent to another is whole", async () => {
+    const [a, b] = processes as [TestProcess, TestProcess, TestProcess];
+    const { bytes, hash } = blob(100, 9);
+    await call(a, "POST", "records", lineOf("names-that", { text: hash }));
+    const stream = await call(b, "GET", "live");
+    const reader = stream.body!.getReader();
+    // Of the record, or of what stood before; what more there is to hear of those comes within this time.
+    await hearNews(reader);
+    await new Promise((done) => setTimeout(done, 2500));
+    const next = hearNews(reader);
+    const head = { "upload-offset": "0", "upload-length": "100", "content-type": "image/jpeg" };
+    expect((await call(a, "PUT", `blobs/${hash}/upload`, bytes, head)).status).toBe(200);
+    await next;
+    expect((await call(b, "GET", `blobs/${hash}`)).status).toBe(200);
+    await reader.cancel();
   }, 60_000);
 
   test("the pieces of a picture may go to any of them", async () => {

@@ -6,6 +6,7 @@ import { blobOf, isNamed, piecesOf } from "./blobs.ts";
 import { addRecords } from "./log.ts";
 import { sweepRemoved } from "./removed-blobs.ts";
 import { addPiece, progressOf, type Wanted } from "./uploads.ts";
+import { wantedBlobs } from "./wanted-blobs.ts";
 
 const NOW = 1_780_000_000_000;
 const DAY = 86_400_000;
@@ -153,6 +154,26 @@ export function blobContract(open: () => Promise<{ on: Database; shop: string }>
       reason: "not-named",
     });
     expect(await progressOf(on, wanted(nobodys.hash, 10))).toEqual({ arrived: 0, whole: false });
+  });
+
+  test("what is wanted is what counts, is not here, and the caller sees", async () => {
+    const mine = (await open()).shop;
+    const names = (id: string, bike: string, number: number) =>
+      arriving(id, { bike, body: { photo: blob(100, number).hash } });
+    const strike = (id: string, record: string) => arriving(id, { kind: "record-struck", body: { record } });
+    await addRecords(on, mine, [
+      ...[names("a", "bramble", 71), names("b", "heron", 72), names("c", "bramble", 73)],
+      ...[names("here", "bramble", 74), names("again", "bramble", 71), strike("s", "c")],
+    ]);
+    const { bytes, hash } = blob(100, 74);
+    await addPiece(on, { ...wanted(hash, 100), shop: mine }, 0, bytes, NOW);
+    const hashes = (...numbers: number[]) => numbers.map((number) => blob(100, number).hash).sort();
+    const rider = { all: false, bikes: ["bramble"] } as const;
+    expect(await wantedBlobs(on, mine, { all: true })).toEqual(hashes(71, 72));
+    expect(await wantedBlobs(on, mine, rider)).toEqual(hashes(71));
+    await addRecords(on, mine, [strike("s2", "s")]);
+    expect(await wantedBlobs(on, mine, rider)).toEqual(hashes(71, 73));
+    expect(await wantedBlobs(on, (await open()).shop, { all: true })).toEqual([]);
   });
 
   test("a picture that was removed is deleted after a month, one that is named or had back is not", async () => {

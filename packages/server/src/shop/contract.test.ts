@@ -8,6 +8,7 @@ import { migrate } from "../database/migrate.ts";
 import { migrationContract } from "../database/migrations.contract.ts";
 import { openPostgres } from "../database/postgres.ts";
 import { openSqlite } from "../database/sqlite.ts";
+import { followingContract } from "../run/follow-others.contract.ts";
 import { startTestPostgres, type TestPostgres } from "../test-postgres.ts";
 import { arriving, lineOf } from "../test-records.ts";
 import { blobContract } from "./blobs.contract.ts";
@@ -268,6 +269,15 @@ describe.each(KINDS)("pictures and clips on $name", ({ fresh }) => {
 describe.each(KINDS)("erasing on $name", ({ fresh }) => {
   let opened: Promise<Database> | undefined;
   erasingContract(async () => {
+    opened ??= database(fresh);
+    const on = await opened;
+    return { on, shop: await shopIn(on) };
+  });
+});
+
+describe.each(KINDS)("news of other processes on $name", ({ fresh }) => {
+  let opened: Promise<Database> | undefined;
+  followingContract(async () => {
     opened ??= database(fresh);
     const on = await opened;
     return { on, shop: await shopIn(on) };

@@ -9,12 +9,14 @@ interface Removed {
   readonly hash: string;
 }
 
-/** A record counts unless it is struck by one that nobody struck. */
+/** A condition on the table of records: one counts unless it is struck by one that nobody struck. */
+export const COUNTS = `NOT EXISTS (
+  SELECT 1 FROM record strike WHERE strike.shop = record.shop AND strike.target = record.id AND NOT EXISTS (
+    SELECT 1 FROM record undo WHERE undo.shop = strike.shop AND undo.target = strike.id))`;
+
 const UNNAMED = `NOT EXISTS (
   SELECT 1 FROM blob_use JOIN record ON record.shop = blob_use.shop AND record.id = blob_use.record
-  WHERE blob_use.shop = blob.shop AND blob_use.hash = blob.hash AND NOT EXISTS (
-    SELECT 1 FROM record strike WHERE strike.shop = record.shop AND strike.target = record.id AND NOT EXISTS (
-      SELECT 1 FROM record undo WHERE undo.shop = strike.shop AND undo.target = strike.id)))`;
+  WHERE blob_use.shop = blob.shop AND blob_use.hash = blob.hash AND ${COUNTS})`;
 
 /** Since when a picture is unnamed stands in the table of single facts, under this and its shop and hash. */
 const SINCE = "unnamed since, ";

@@ -3,6 +3,7 @@ import { blobType } from "../../shop/blob-types.ts";
 import { blobOf, isNamed, piecesOf } from "../../shop/blobs.ts";
 import type { Caller } from "../../shop/devices.ts";
 import { addPiece, progressOf } from "../../shop/uploads.ts";
+import { wantedBlobs } from "../../shop/wanted-blobs.ts";
 import { json, refusal, refused } from "../answers.ts";
 import { readBytes } from "../read-body.ts";
 import type { Ctx, Handler, Services } from "../services.ts";
@@ -49,6 +50,10 @@ export const giveBlob: Handler = async (context, caller, services) => {
   };
   return new Response(context.req.method === "HEAD" ? null : body, { headers });
 };
+
+/** What a device that has it is asked to send, also where it did so once. */
+export const askWanted: Handler = async (_context, { shop, scope }, { database }) =>
+  json({ wanted: await wantedBlobs(database, shop, scope) });
 
 /** How far this device has come with sending it. */
 export const askUpload: Handler = async (context, caller, services) => {
