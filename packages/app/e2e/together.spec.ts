@@ -12,6 +12,7 @@ const PORT = Number(process.env.E2E_PORT ?? 4310) + 1;
 
 interface Shop {
   readonly store: { readonly all: () => Promise<readonly string[]> };
+  readonly take: (records: readonly { id: string; line: string }[]) => Promise<unknown>;
   readonly keep: (draft: object) => Promise<{ ok: boolean }>;
   readonly database: { readonly photos: { readonly put: (blob: Blob) => Promise<string> } };
 }
@@ -65,6 +66,24 @@ const note = (page: Page, text: string) =>
     const shop = (window as unknown as { jetwright: Shop }).jetwright;
     await shop.keep({ kind: "note", bike: "bramble", body: { text: words } });
   }, text);
+
+/** A record under an id that somebody typed. */
+const typed = (page: Page, id: string, text: string) =>
+  page.evaluate(
+    async ([name, words]) => {
+      const record = {
+        id: name,
+        kind: "note",
+        v: 1,
+        at: "2026-05-02T10:15:00Z",
+        bike: "bramble",
+        body: { text: words },
+      };
+      const shop = (window as unknown as { jetwright: Shop }).jetwright;
+      await shop.take([{ id: name!, line: JSON.stringify(record) }]);
+    },
+    [id, text],
+  );
 
 async function bringIn(owner: Page, name: string, role: string): Promise<string> {
   await owner.goto("/#/");
@@ -120,9 +139,13 @@ test("three devices do a job together, one offline half of the time, and end wit
     await note(second.page, `ridden ${round}`);
     await note(first.page, `tested ${round}`);
     if (round === 3) {
+      await typed(bench.page, "typed-1", "meant on the bench");
+      await typed(second.page, "typed-1", "meant on the phone");
+    }
+    if (round === 3) {
       await second.page.goto("/#/");
-      // One, or up to three where the short time in reach before did not do for the others.
-      await expect(second.page.getByText(/[123] records? not yet at the shop/)).toBeVisible();
+      // Two, or up to four where the short time in reach before did not do for the others.
+      await expect(second.page.getByText(/[1234] records? not yet at the shop/)).toBeVisible();
     }
   }
   await second.page.goto("/#/bike/bramble/report");
@@ -136,6 +159,15 @@ test("three devices do a job together, one offline half of the time, and end wit
       return JSON.stringify(one) === JSON.stringify(two) && JSON.stringify(two) === JSON.stringify(three);
     })
     .toBe(true);
+
+  // Two meant different things by one id: neither is lost, and whoever came second is told.
+  await second.page.goto("/#/shop");
+  const told = second.page.getByText(/^typed-1: the shop had another record of this name/);
+  await expect(told).toBeVisible();
+  const moved = /as (typed-1-\w+)\.$/.exec((await told.textContent())!)![1]!;
+  await expect
+    .poll(async () => await linesOf(bench.page))
+    .toEqual(expect.arrayContaining(["typed-1", moved]));
 
   // A picture taken on the bench PC is seen on a phone that has not got it.
   await bench.page.evaluate(async () => {

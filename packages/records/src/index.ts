@@ -5,6 +5,7 @@ export { readBareRecord } from "./bare-record.ts";
 // erasing
 export { blankRecord, isErased } from "./blank-record.ts";
 // words
+export { digest } from "./canonical-json.ts";
 export { closestWords, didYouMean } from "./closest-words.ts";
 export { CORE_VOCABULARY } from "./core-vocabulary.ts";
 export type { Entry, Envelope, KeptEntry, UsedEntry, UsedEntryOf } from "./entry.ts";

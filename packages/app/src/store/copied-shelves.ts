@@ -33,8 +33,8 @@ export function copiedRecords(records: RecordShelf, copy: SecondCopy): RecordShe
 /** What the server sends; where it takes the place of something, the second copy forgets that too. */
 export const copiedSync = (sync: SyncShelf, records: RecordShelf, copy: SecondCopy): SyncShelf => ({
   ...sync,
-  arrive: async (some, same, progress) => {
-    const arrived = await sync.arrive(some, same, progress);
+  arrive: async (some, ...how) => {
+    const arrived = await sync.arrive(some, ...how);
     if (arrived.replaced.length > 0) {
       await copy.fallBehind();
       await copy.rewrite(records.all);

@@ -140,21 +140,32 @@ function syncShelf(database: IDBPDatabase<Tables>): SyncShelf {
       const unsent = transaction.objectStore("unsent");
       await Promise.all([...ids.map((id) => unsent.put(id, id)), transaction.done]);
     },
-    arrive: async (records, same, progress) => {
+    arrive: async (records, same, anew, progress) => {
       const transaction = writingLog(database);
       const log = transaction.objectStore("records");
       const unsent = transaction.objectStore("unsent");
       const there = await Promise.all(records.map(({ id }) => log.get(id)));
       const added = records.filter((_, i) => there[i] === undefined);
-      const other = records.filter(({ line }, i) => there[i] !== undefined && !same(line, there[i].line));
-      const replaced = there.filter((old) => old !== undefined && other.some(({ id }) => id === old.id));
+      const pairs = records.flatMap((theirs, i) => {
+        const here = there[i];
+        return here === undefined || same(theirs.line, here.line) ? [] : [{ here, theirs }];
+      });
+      const moved = pairs.flatMap(({ here, theirs }) => {
+        const record = anew(here.line, theirs.line);
+        return record === null ? [] : [{ id: here.id, record }];
+      });
       await Promise.all([
-        ...[...added, ...other].map((record) => log.put(record)),
+        ...[...added, ...pairs.map(({ theirs }) => theirs)].map((record) => log.put(record)),
         ...records.map(({ id }) => unsent.delete(id)),
+        ...moved.flatMap(({ record }) => [log.put(record), unsent.put(record.id, record.id)]),
         transaction.objectStore("settings").put(progress),
         transaction.done,
       ]);
-      return { added, replaced: replaced.filter((old) => old !== undefined) };
+      return {
+        added,
+        replaced: pairs.map(({ here }) => here),
+        moved: moved.map(({ id, record }) => ({ id, to: record.id })),
+      };
     },
   };
 }

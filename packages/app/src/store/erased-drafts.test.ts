@@ -65,7 +65,12 @@ test("told by the shop's server, which sends the records without their words", a
     writeRecord({ ...blank, erased: true, body: { customer: "jo" } }),
     writeRecord({ ...ERASED_JO, body: { customer: "jo", bikes: [] } }),
   ].map((line) => ({ id: String(JSON.parse(line).id), line }));
-  const arrived = await shop.database.sync.arrive(lines, (a, b) => a === b, { key: "k", value: 1 });
+  const arrived = await shop.database.sync.arrive(
+    lines,
+    (a, b) => a === b,
+    () => null,
+    { key: "k", value: 1 },
+  );
   expect(arrived.replaced).toHaveLength(1);
   await shop.heardFromShop(arrived);
   expect(await left()).toEqual(["draft:fern", "draft:moss", "draft:new-bike", "k", "preferences"]);
@@ -74,6 +79,13 @@ test("told by the shop's server, which sends the records without their words", a
 test("a record that another one took the place of takes no draft along", async () => {
   await shop.erase({ customer: "nobody" });
   const other = stored(record("c1", "customer-described", { customer: "jo", name: "Ann" }));
-  await shop.heardFromShop(await shop.database.sync.arrive([other], () => false, { key: "k", value: 1 }));
+  await shop.heardFromShop(
+    await shop.database.sync.arrive(
+      [other],
+      () => false,
+      () => null,
+      { key: "k", value: 1 },
+    ),
+  );
   expect(await left()).toHaveLength(6);
 });

@@ -73,7 +73,12 @@ test("what was taken off, or replaced by the shop's, does not come back", async 
   const first = await openDatabase("off");
   await first.records.add([record("a", "a name"), record("b"), record("c")]);
   await first.records.remove(["b"]);
-  await first.sync.arrive([record("a", "erased"), record("d")], () => false, { key: "k", value: 1 });
+  await first.sync.arrive(
+    [record("a", "erased"), record("d")],
+    () => false,
+    () => null,
+    { key: "k", value: 1 },
+  );
   const again = await afterTheLoss("off");
   expect(await again.records.all()).toEqual([record("a", "erased"), record("c"), record("d")]);
   expect(inPages()).not.toContain("a name");

@@ -31,6 +31,8 @@ export interface Arrived {
   readonly added: readonly StoredRecord[];
   /** Records of this device that another one with the same id has taken the place of, as they were. */
   readonly replaced: readonly StoredRecord[];
+  /** Those of them that stay on this device under another id. */
+  readonly moved: readonly { readonly id: string; readonly to: string }[];
 }
 
 /** Which records the shop's server has; kept in step with the records in the same transactions. */
@@ -39,10 +41,14 @@ export interface SyncShelf {
   readonly unsentCount: () => Promise<number>;
   readonly markSent: (ids: readonly string[]) => Promise<void>;
   readonly markAllUnsent: () => Promise<void>;
-  /** Takes in what the server has, together with a setting that says how far it was read. */
+  /**
+   * Takes in what the server has, together with a setting that says how far it was read.
+   * @param anew what is kept of a record here that another one takes the place of, and is still to be sent; null: nothing
+   */
   readonly arrive: (
     records: readonly StoredRecord[],
     same: (a: string, b: string) => boolean,
+    anew: (here: string, theirs: string) => StoredRecord | null,
     progress: Setting,
   ) => Promise<Arrived>;
 }

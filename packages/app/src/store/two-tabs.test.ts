@@ -33,6 +33,13 @@ test("another tab shows what the shop put in place of a record", async () => {
   await vi.waitFor(async () => expect(await names(other)).toEqual([SECRET]));
   const theirs = stored("c1", "customer-described", { customer: "jo", name: "Ann Ferrant" });
   const progress = { key: "k", value: 1 };
-  await one.heardFromShop(await one.database.sync.arrive([theirs], (a, b) => a === b, progress));
+  await one.heardFromShop(
+    await one.database.sync.arrive(
+      [theirs],
+      (a, b) => a === b,
+      () => null,
+      progress,
+    ),
+  );
   await vi.waitFor(async () => expect(await names(other)).toEqual(["Ann Ferrant"]));
 });

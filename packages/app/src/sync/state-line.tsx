@@ -2,11 +2,13 @@ import { Link } from "wouter-preact";
 import { useShopWords } from "../screens/shop/shop-words.ts";
 import { useWatched } from "../store/value.ts";
 import { syncState } from "./state.ts";
+import { MOVED } from "./sync-once.ts";
 
 /** "12 records not yet at the shop", or that all are there. */
 export function StateLine() {
   const words = useShopWords();
   const { connection, waiting, pictures, picturesKept, noRoom, notTaken } = useWatched(syncState);
+  const left = notTaken.filter(({ reason }) => reason !== MOVED).length;
   return (
     <p class="quiet small" role="status">
       <Link href="/shop">
@@ -15,7 +17,7 @@ export function StateLine() {
         {picturesKept > 0 && ` ${words.picturesKept(picturesKept)}`}
         {noRoom && ` ${words.noRoom}`}
         {connection === "away" && ` ${words.away}`}
-        {notTaken.length > 0 && ` ${words.notTaken(notTaken.length)}`}
+        {left > 0 && ` ${words.notTaken(left)}`}
       </Link>
     </p>
   );

@@ -1,10 +1,10 @@
-import type { Json } from "@jetwright/records";
-import { writeRecord } from "@jetwright/records";
+import type { Json, JsonObject } from "@jetwright/records";
+import { digest, isErased, writeRecord } from "@jetwright/records";
 import { SYNC_CURSOR } from "../store/database.ts";
 import type { Arrived, SyncShelf } from "../store/shelves.ts";
 import type { Setting, StoredRecord } from "../store/tables.ts";
 
-/** A record that the server did not take, with its reason. */
+/** A record that the server did not take as it is, with its reason. */
 export interface NotTaken {
   readonly id: string;
   readonly reason: string;
@@ -13,6 +13,8 @@ export interface NotTaken {
 
 /** Reason of this device's own: the line is no JSON any more, and is not sent. */
 export const DAMAGED = "damaged-here";
+/** Reason of this device's own: the shop had another record under this id; this one is sent under the one in `detail`. */
+export const MOVED = "moved-here";
 
 /** What the server gives behind a cursor. */
 export interface PulledPage {
@@ -35,7 +37,7 @@ export interface Local {
   readonly arrived: (what: Arrived) => Promise<void>;
   /** The shop has other data than we knew, or gives us other rights: what else is known of it is not any more. */
   readonly begunAnew: () => Promise<void>;
-  /** Records that stay on this device alone. */
+  /** Records that stay on this device alone, or go to the shop under another id. */
   readonly setAside: (records: readonly NotTaken[]) => Promise<void>;
 }
 
@@ -61,6 +63,19 @@ function sameRecord(a: string, b: string): boolean {
 }
 
 /**
+ * A record of this device under an id of its own, as the shop has another under the old one; the same on every device.
+ * Null for one that is damaged, and where the words of either were erased: they do not come back under another id.
+ */
+export function movedRecord(here: string, theirs: string): StoredRecord | null {
+  const line = sendable(here);
+  if (line === null) return null;
+  const [mine, other] = [JSON.parse(line) as JsonObject, JSON.parse(theirs) as JsonObject];
+  if (isErased(mine) || isErased(other)) return null;
+  const id = `${String(mine.id).slice(0, 48)}-${digest(line).toString(36)}`;
+  return { id, line: writeRecord({ ...mine, id }) };
+}
+
+/**
  * Brings this device and the shop's log together: takes in what is new there, sends what is new here. May be
  * cut off anywhere and begun again: a record counts as sent when it has come back, and the cursor that follows
  * it is on this disk with it. A server's word alone is not enough: a backup put back there may take it back.
@@ -78,14 +93,20 @@ export async function syncOnce(local: Local, remote: Remote): Promise<void> {
   }
 }
 
-async function pullAll({ sync, settings, arrived, begunAnew }: Local, { pull }: Remote): Promise<void> {
+async function pullAll(
+  { sync, settings, arrived, begunAnew, setAside }: Local,
+  { pull }: Remote,
+): Promise<void> {
   let cursor = ((await settings.get(SYNC_CURSOR))?.value as string | undefined) ?? "";
   for (let more = true; more; ) {
     const page = await pull(cursor);
     // Other data than we knew, or other rights: what the server has of ours is not known any more.
     if (page.restart !== null) await Promise.all([sync.markAllUnsent(), begunAnew()]);
     const records = page.lines.map((line): StoredRecord => ({ id: idOf(line), line }));
-    await arrived(await sync.arrive(records, sameRecord, { key: SYNC_CURSOR, value: page.cursor }));
+    const progress = { key: SYNC_CURSOR, value: page.cursor };
+    const came = await sync.arrive(records, sameRecord, movedRecord, progress);
+    await setAside(came.moved.map(({ id, to }) => ({ id, reason: MOVED, detail: to })));
+    await arrived(came);
     // A cursor that stands still with more behind it would never end.
     more = page.more && page.cursor !== cursor;
     cursor = page.cursor;

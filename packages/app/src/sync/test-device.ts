@@ -16,17 +16,25 @@ export function memoryDevice(): Local & {
     unsentCount: async () => unsent.size,
     markSent: async (ids) => ids.forEach((id) => void unsent.delete(id)),
     markAllUnsent: async () => [...records.keys()].forEach((id) => void unsent.add(id)),
-    arrive: async (arrived, same, setting) => {
+    arrive: async (arrived, same, anew, setting) => {
       const added = arrived.filter(({ id }) => !records.has(id));
       const replaced = arrived
         .filter(({ id, line }) => records.has(id) && !same(records.get(id)!, line))
         .map(({ id }) => ({ id, line: records.get(id)! }));
+      const moved = replaced.flatMap(({ id, line }) => {
+        const record = anew(line, arrived.find((one) => one.id === id)!.line);
+        return record === null ? [] : [{ id, record }];
+      });
       for (const { id, line } of arrived) {
         if (!records.has(id) || replaced.some((one) => one.id === id)) records.set(id, line);
         unsent.delete(id);
       }
+      for (const { record } of moved) {
+        records.set(record.id, record.line);
+        unsent.add(record.id);
+      }
       progress = setting;
-      return { added, replaced };
+      return { added, replaced, moved: moved.map(({ id, record }) => ({ id, to: record.id })) };
     },
   };
   return {

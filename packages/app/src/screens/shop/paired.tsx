@@ -4,7 +4,7 @@ import { PAIRED } from "../../sync/paired.ts";
 import { endSync, syncSoon } from "../../sync/runner.ts";
 import { syncState } from "../../sync/state.ts";
 import { StateLine } from "../../sync/state-line.tsx";
-import { DAMAGED } from "../../sync/sync-once.ts";
+import { DAMAGED, MOVED } from "../../sync/sync-once.ts";
 import { say } from "../../ui/toast.tsx";
 import { useRefusal } from "../../words/use-refusal.ts";
 import { BringIn } from "./bring-in.tsx";
@@ -19,6 +19,11 @@ export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: (list
   const { settings } = useShop().database;
   const { notTaken } = useWatched(syncState);
   const whyNot = useRefusal();
+
+  function whatOf(reason: string, detail: string): string {
+    if (reason === MOVED) return words.moved(detail);
+    return reason === DAMAGED ? words.damaged : whyNot({ reason, detail });
+  }
 
   async function leave(): Promise<void> {
     endSync();
@@ -38,7 +43,7 @@ export function Paired({ me, onLeft }: { readonly me: Me; readonly onLeft: (list
         <ul class="rows">
           {notTaken.slice(-20).map(({ id, reason, detail }) => (
             <li key={id} class="problem">
-              {id}: {reason === DAMAGED ? words.damaged : whyNot({ reason, detail })}
+              {id}: {whatOf(reason, detail)}
             </li>
           ))}
         </ul>

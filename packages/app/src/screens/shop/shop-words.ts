@@ -31,6 +31,8 @@ const en = {
   shutOut: "This device was shut out of the shop. What it holds stays here.",
   notTaken: (n: number) =>
     n === 1 ? "The shop did not take 1 record." : `The shop did not take ${n} records.`,
+  moved: (id: string) =>
+    `the shop had another record of this name, which stays. This device's is at the shop as ${id}.`,
   damaged: "damaged on this device, and kept here as it is",
   now: "Share now",
   bringIn: "Bring in a device",
@@ -91,6 +93,8 @@ const de: ShopWords = {
   shutOut: "Dieses Gerät wurde ausgeschlossen. Was es enthält, bleibt hier.",
   notTaken: (n) =>
     n === 1 ? "Die Werkstatt nahm 1 Eintrag nicht an." : `Die Werkstatt nahm ${n} Einträge nicht an.`,
+  moved: (id) =>
+    `Die Werkstatt hatte unter diesem Namen einen anderen Eintrag, der bleibt. Der von diesem Gerät steht dort als ${id}.`,
   damaged: "auf diesem Gerät beschädigt, und bleibt hier, wie es ist",
   now: "Jetzt abgleichen",
   bringIn: "Ein Gerät dazunehmen",
@@ -148,6 +152,8 @@ const es: ShopWords = {
   away: "Ahora no se puede llegar al taller; sigue trabajando.",
   shutOut: "Este aparato fue excluido del taller. Lo que guarda se queda aquí.",
   notTaken: (n) => (n === 1 ? "El taller no aceptó 1 anotación." : `El taller no aceptó ${n} anotaciones.`),
+  moved: (id) =>
+    `el taller tenía otra anotación con este nombre, que se queda. La de este aparato está allí como ${id}.`,
   damaged: "dañada en este aparato, y se queda aquí tal como está",
   now: "Compartir ahora",
   bringIn: "Añadir un aparato",
