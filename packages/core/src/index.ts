@@ -210,7 +210,13 @@ export type { SpeedTrack } from "./sound/speed-track.ts";
 export type { StillMeter, StillSpeed } from "./sound/still-speed.ts";
 export { stillMeter } from "./sound/still-speed.ts";
 export type { SpeedOutline, TakeDifference, TakeFigure, TakeFigureName } from "./sound/take-figures.ts";
-export { keptFigures, speedOutline, takeDifferences, takeFigures } from "./sound/take-figures.ts";
+export {
+  keptFigures,
+  speedOutline,
+  TAKE_FIGURES,
+  takeDifferences,
+  takeFigures,
+} from "./sound/take-figures.ts";
 export type { Clip, WaveRefusal } from "./sound/wave-file.ts";
 export { readWave } from "./sound/wave-file.ts";
 // units

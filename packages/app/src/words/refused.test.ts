@@ -111,7 +111,15 @@ const NEVER_MET = [
   // The drawer's counts and steps are kept within what is there; jets of two kinds are refused as "jets not comparable".
   ["count", "none left", "none rich enough", "not owned", "other maker", "other numbering"],
   // Between the app and its server: never shown.
-  ["bad-offset", "wrong-offset", "other-content", "shop-full", "type-not-kept", "no-such-picture"],
+  [
+    "bad-offset",
+    "wrong-offset",
+    "other-content",
+    "shop-full",
+    "type-not-kept",
+    "no-such-picture",
+    "not-named",
+  ],
   ["not-json", "not-text", "too-deep", "no-such-address", "too-many-streams"],
 ].flat();
 

@@ -98,7 +98,7 @@ export function fittedRecords(
     if (moved.took !== null && draft.taken[part] !== false) took.push(moved.took);
     if (moved.kept !== null && draft.kept[part] !== false) kept.push(moved.kept);
   }
-  const { title, record } = draft.plan;
+  const { record } = draft.plan;
   return accept([
     ...(Object.keys(found).length === 0
       ? []
@@ -117,7 +117,6 @@ export function fittedRecords(
       body: {
         ...fitted,
         ...movedParts(took, kept),
-        ...(title === null ? {} : { why: title }),
         ...(record === null ? {} : { replaces: record }),
       },
     },

@@ -1,9 +1,9 @@
+import { DIGITS } from "../../engine/answers/listen/figure-digits.ts";
 import type { SoundOfBike } from "../../engine/answers/listen/sound-engine.ts";
 import { dayText } from "../../preferences/day.ts";
 import { useFigure } from "../../preferences/use-figure.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
 import { useWords } from "../../words/use-words.ts";
-import { DIGITS } from "./figure-digits.ts";
 import type { Take } from "./sound-messages.ts";
 
 interface HeardListProps {

@@ -1,3 +1,4 @@
+import { DIGITS } from "../../engine/answers/listen/figure-digits.ts";
 import { dayText } from "../../preferences/day.ts";
 import { useFigure } from "../../preferences/use-figure.ts";
 import { usePreferences } from "../../preferences/use-preferences.ts";
@@ -5,7 +6,6 @@ import { useAnswer } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
-import { DIGITS } from "./figure-digits.ts";
 import { ABOVE_PERCENT, HeardLine } from "./heard-line.tsx";
 
 interface HeardPageProps {

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { Link } from "wouter-preact";
+import { DIGITS } from "../../engine/answers/listen/figure-digits.ts";
 import type { KeptTake } from "../../engine/answers/listen/sound-engine.ts";
 import { dayText } from "../../preferences/day.ts";
 import { useFigure } from "../../preferences/use-figure.ts";
@@ -9,7 +10,6 @@ import { say } from "../../ui/toast.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
 import { keepUndoable } from "../fitted/keep-undoable.ts";
-import { DIGITS } from "./figure-digits.ts";
 
 interface TakesListProps {
   readonly bike: string;

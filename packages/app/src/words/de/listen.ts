@@ -1,6 +1,5 @@
 import type { Words } from "../en.ts";
-
-const figure = (words: string, unit: (value: string) => string) => ({ words, unit });
+import { soundFigures } from "./sound-figures.ts";
 
 export const listen: Words["listen"] = {
   title: "Dem Motor zuhören",
@@ -47,17 +46,7 @@ export const listen: Words["listen"] = {
   now: "Jetzt",
   before: "Letztes Mal",
   good: "Gute Aufnahme",
-  figures: {
-    idleRpm: figure("Leerlauf", (value) => `${value} 1/min`),
-    hangSeconds: figure("Hängt nach dem Schließen", (value) => `${value} s`),
-    undershootPercent: figure("Taucht unter den Leerlauf", (value) => `${value} %`),
-    settleSeconds: figure("Wieder im Leerlauf nach", (value) => `${value} s`),
-    halvingSeconds: figure("Halbe Drehzahl nach", (value) => `${value} s`),
-    delaySeconds: figure("Verzögerung, etwa", (value) => `${value} s`),
-    riseSeconds: figure("Anstieg", (value) => `${value} s`),
-    bogPercent: figure("Sackt vor dem Anstieg ab", (value) => `${value} %`),
-    huntingPercent: figure("Leerlauf schwankt von selbst", (value) => `± ${value} %`),
-  },
+  figures: soundFigures,
   hung: "Die Drehzahl blieb hängen, ehe sie fiel: unten mager, oder ein Leck. Suche das Leck, bevor du eine Düse anrührst.",
   stalled: "Nach dem Schließen ging er aus.",
   dived: "Die Drehzahl tauchte unter den Leerlauf: unten fett, oder der Leerlauf zu niedrig eingestellt.",

@@ -1,5 +1,6 @@
 import type { StoryWords } from "../en/story.ts";
 import { plainFigure } from "../figures.ts";
+import { soundFigures } from "./sound-figures.ts";
 
 const n = (x: number): string => plainFigure(x, "de");
 
@@ -18,6 +19,7 @@ export const story: StoryWords = {
   backAgain: "Wieder in der Liste",
   found: (parts) => `Verbaut vorgefunden: ${parts}`,
   fitted: (parts) => `Eingebaut: ${parts}`,
+  before: (part, old) => `${part} (vorher: ${old})`,
   figure: (plain) => plain.replace(".", ","),
   part: {
     main: "Hauptdüse",
@@ -93,6 +95,8 @@ export const story: StoryWords = {
   proved: (middle, most) =>
     `Gehör an der Zündung geprüft: in der Mitte ${middle} % daneben, in 95 von 100 höchstens ${most} %`,
   sound: (figures) => (figures === "" ? "Dem Motor zugehört" : `Dem Motor zugehört: ${figures}`),
+  heard: soundFigures,
+  stalled: "ging nach dem Schließen aus",
   note: (text) => text,
   photo: (of) => (of === "" ? "Ein Foto wurde gemacht" : `Ein Foto: ${of}`),
   advice: (words) => `Jetwright sagte: ${words}`,

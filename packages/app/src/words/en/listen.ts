@@ -1,6 +1,6 @@
-/** A figure of a take: its name, and the figure with its unit. */
-const figure = (words: string, unit: (value: string) => string) => ({ words, unit });
+import { soundFigures } from "./sound-figures.ts";
 
+/** A figure of a take: its name, and the figure with its unit. */
 export const listen = {
   title: "Listen to the engine",
   back: "Bike",
@@ -45,17 +45,7 @@ export const listen = {
   now: "Now",
   before: "Last time",
   good: "Good take",
-  figures: {
-    idleRpm: figure("Idle", (value) => `${value} rpm`),
-    hangSeconds: figure("Hang after closing", (value) => `${value} s`),
-    undershootPercent: figure("Dip below idle", (value) => `${value} %`),
-    settleSeconds: figure("Back at idle after", (value) => `${value} s`),
-    halvingSeconds: figure("Halves its speed in", (value) => `${value} s`),
-    delaySeconds: figure("Delay, about", (value) => `${value} s`),
-    riseSeconds: figure("Rise", (value) => `${value} s`),
-    bogPercent: figure("Sag before the rise", (value) => `${value} %`),
-    huntingPercent: figure("Idle swings by itself", (value) => `± ${value} %`),
-  },
+  figures: soundFigures,
   hung: "The revs hung before they fell: lean down low, or a leak. Look for the leak before touching a jet.",
   stalled: "It died after the throttle closed.",
   dived: "The revs dived below idle: rich down low, or the idle set too low.",

@@ -1,4 +1,5 @@
 import type { Told } from "../told.ts";
+import { soundFigures } from "./sound-figures.ts";
 
 /** One sentence for each kind of record, in plain words. The worker fills them; lists arrive already joined. */
 export const story = {
@@ -12,6 +13,8 @@ export const story = {
   backAgain: "Back on the list",
   found: (parts: string) => `Found fitted: ${parts}`,
   fitted: (parts: string) => `Fitted: ${parts}`,
+  /** A part that went in, and what it took the place of. */
+  before: (part: string, old: string) => `${part} (before: ${old})`,
   /** A figure written with a point. */
   figure: (plain: string) => plain,
   part: {
@@ -89,6 +92,8 @@ export const story = {
   proved: (middle: string, most: string) =>
     `Hearing held against the ignition: off by ${middle} % in the middle, ${most} % at most in 95 of 100`,
   sound: (figures: string) => (figures === "" ? "Engine listened to" : `Engine listened to: ${figures}`),
+  heard: soundFigures,
+  stalled: "died after closing",
   note: (text: string) => text,
   photo: (of: string) => (of === "" ? "A picture was taken" : `A picture: ${of}`),
   advice: (words: string) => `The tool said: ${words}`,

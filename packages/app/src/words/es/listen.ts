@@ -1,6 +1,5 @@
 import type { Words } from "../en.ts";
-
-const figure = (words: string, unit: (value: string) => string) => ({ words, unit });
+import { soundFigures } from "./sound-figures.ts";
 
 export const listen: Words["listen"] = {
   title: "Escuchar el motor",
@@ -46,17 +45,7 @@ export const listen: Words["listen"] = {
   now: "Ahora",
   before: "La última vez",
   good: "Toma buena",
-  figures: {
-    idleRpm: figure("Ralentí", (value) => `${value} r/min`),
-    hangSeconds: figure("Se queda alto al cerrar", (value) => `${value} s`),
-    undershootPercent: figure("Cae bajo el ralentí", (value) => `${value} %`),
-    settleSeconds: figure("Vuelve al ralentí en", (value) => `${value} s`),
-    halvingSeconds: figure("Pierde la mitad en", (value) => `${value} s`),
-    delaySeconds: figure("Retraso, aprox.", (value) => `${value} s`),
-    riseSeconds: figure("Subida", (value) => `${value} s`),
-    bogPercent: figure("Se hunde antes de subir", (value) => `${value} %`),
-    huntingPercent: figure("El ralentí oscila solo", (value) => `± ${value} %`),
-  },
+  figures: soundFigures,
   hung: "Las vueltas se quedaron altas antes de caer: pobre abajo, o una fuga. Busca la fuga antes de tocar un chiclé.",
   stalled: "Se caló al cerrar el gas.",
   dived: "Las vueltas cayeron bajo el ralentí: rico abajo, o el ralentí demasiado bajo.",

@@ -1,5 +1,6 @@
 import type { StoryWords } from "../en/story.ts";
 import { plainFigure } from "../figures.ts";
+import { soundFigures } from "./sound-figures.ts";
 
 const n = (x: number): string => plainFigure(x, "es");
 
@@ -15,6 +16,7 @@ export const story: StoryWords = {
   backAgain: "De vuelta en la lista",
   found: (parts) => `Se encontró montado: ${parts}`,
   fitted: (parts) => `Montado: ${parts}`,
+  before: (part, old) => `${part} (antes: ${old})`,
   figure: (plain) => plain.replace(".", ","),
   part: {
     main: "chiclé principal",
@@ -95,6 +97,8 @@ export const story: StoryWords = {
   proved: (middle, most) =>
     `Oído comparado con el encendido: falla un ${middle} % en el medio, como mucho un ${most} % en 95 de 100`,
   sound: (figures) => (figures === "" ? "Se escuchó el motor" : `Se escuchó el motor: ${figures}`),
+  heard: soundFigures,
+  stalled: "se caló al cerrar",
   note: (text) => text,
   photo: (of) => (of === "" ? "Se hizo una foto" : `Una foto: ${of}`),
   advice: (words) => `Jetwright dijo: ${words}`,

@@ -1,7 +1,8 @@
 import { accept, type Outcome, refuse } from "@jetwright/core";
 import type { UsedEntry } from "@jetwright/records";
 import type { EngineState } from "../../state.ts";
-import { drawerPart, sentenceOf } from "../story/sentence.ts";
+import { drawerPart } from "../story/drawer-words.ts";
+import { sentenceOf } from "../story/sentence.ts";
 import { setupWords } from "../story/setup-words.ts";
 import { type Saying, storyWords } from "../story/story-words.ts";
 import { customerOf, type OrderListed, orderListed } from "./order-list.ts";
@@ -59,7 +60,7 @@ function sectionOf(entry: UsedEntry): Section | null {
 
 /** A work order with all that was done under it. */
 export function orderView(
-  { shop, words: core }: EngineState,
+  { shop, entries, words: core }: EngineState,
   { order: id, language }: { readonly order: string; readonly language: string },
 ): Outcome<OrderView, "no-such-order"> {
   const order = shop.orders.find((one) => one.id === id);
@@ -67,10 +68,15 @@ export function orderView(
     return refuse("no-such-order", "No such work order is on this device; it may stand on another phone.");
   }
   const words = storyWords(language, core);
+  const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const lines = (section: Section): OrderLine[] =>
     order.entries
       .filter((entry) => sectionOf(entry) === section)
-      .map((entry) => ({ id: entry.id, at: entry.at, words: sentenceOf(entry, words) }));
+      .map((entry) => ({
+        id: entry.id,
+        at: entry.at,
+        words: sentenceOf(entry, words, (other) => byId.get(other)),
+      }));
   const work = order.entries
     .filter((entry) => entry.kind === "work-noted")
     .map((entry) => ({

@@ -36,6 +36,47 @@ describe("a record in one sentence", () => {
     expect(told({ hash })).toBe("A picture was taken");
   });
 
+  const fitted = (id: string, body: object) => ({
+    id,
+    kind: "setup-fitted",
+    v: 1,
+    at: `2026-05-0${id}T10:00:00Z`,
+    bike: "b",
+    body,
+  });
+  const CHAIN = shopOf([
+    fitted("1", { pilot: { number: 45 }, clip: { groove: 3 }, asFound: true }),
+    fitted("2", { clip: { groove: 4 }, replaces: "1" }),
+    fitted("3", { pilot: { number: 42 }, replaces: "2", why: "Pilot jet 45 to 42" }),
+    fitted("4", { pilot: { number: 42 }, replaces: "3", why: "pilot jet was clogged" }),
+  ]).entries;
+  test.each([
+    ["2", "Fitted: clip in groove 4 (before: clip in groove 3)"],
+    ["3", "Fitted: pilot jet 42 (before: pilot jet 45)"],
+    ["4", "Fitted: pilot jet 42; why: pilot jet was clogged"],
+  ])(
+    "a change says what it took the place of, and its reason unless that is the same again: %s",
+    (id, told) => {
+      const find = (wanted: string) => CHAIN.find((entry) => entry.id === wanted);
+      expect(sentenceOf(find(id)!, say, find)).toBe(told);
+    },
+  );
+
+  test("what was heard is told by name and with units", () => {
+    const figures = { hangSeconds: 0.204, idleRpm: 1650.4, confidence: 0.7, stalls: 1, other: 3 };
+    const heard = {
+      id: "s",
+      kind: "sound-heard",
+      v: 1,
+      at: "2026-05-01T10:00:00Z",
+      bike: "b",
+      body: { figures },
+    };
+    expect(sentenceOf(shopOf([heard]).entries[0]!, say)).toBe(
+      "Engine listened to: Idle 1650 rpm, Hang after closing 0.20 s, died after closing",
+    );
+  });
+
   test.each([
     ["k01", ["Bramble 250", "two-stroke", "249 cc", "36 mm", "air screw", "enduro", "Hollin Wood", "420 m"]],
     ["k02", ["Fuel: pump 95", "E5", "oil 40:1"]],
@@ -63,7 +104,7 @@ describe("a record in one sentence", () => {
     ["k15", ["Needle N2J measured at 6 places"]],
     ["k16", ["main jet 6", "pilot jet 25", "needle jet 35"]],
     ["k17", ["One change at a time"]],
-    ["k18", ["hangSeconds 0.4"]],
+    ["k18", ["Hang after closing 0.40 s"]],
     ["k19", ["wants a new throttle cable soon"]],
     ["k20", ["A picture: plug"]],
     ["k21", ["The tool said: Ride it", "(done)"]],

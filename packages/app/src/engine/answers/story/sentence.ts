@@ -6,28 +6,20 @@ import {
   type Opening,
   openingName,
   signById,
+  TAKE_FIGURES,
   testById,
   toFahrenheit,
   toFoot,
 } from "@jetwright/core";
-import {
-  type DrawerPart,
-  type Entry,
-  FITTED_PARTS,
-  openingOf,
-  type UsedEntry,
-  type UsedEntryOf,
-} from "@jetwright/records";
-import { partWords } from "./part-words.ts";
+import { type Entry, openingOf, type UsedEntry, type UsedEntryOf } from "@jetwright/records";
+import { DIGITS } from "../listen/figure-digits.ts";
+import { drawerWords } from "./drawer-words.ts";
+import { type Find, fittedWords } from "./fitted-words.ts";
+import { joined } from "./joined.ts";
 import type { Saying } from "./story-words.ts";
 
 const tidy = (x: number): number => Math.round(x * 100) / 100;
-const joined = (words: readonly (string | null | undefined | false)[], by = ", "): string =>
-  words.filter(Boolean).join(by);
 const openingWords = (said: number | string): string => openingName(openingOf(said) as Opening);
-
-/** Finds the record a strike names, for its sentence. */
-export type Find = (id: string) => Entry | undefined;
 
 /** What a record says, one sentence in plain words; every kind, and what is kept without being used. */
 export function sentenceOf(entry: Entry, words: Saying, find: Find = () => undefined): string {
@@ -44,21 +36,8 @@ function usedSentence(entry: UsedEntry, words: Saying, find: Find): string {
       return described(entry.body, words);
     case "bike-put-away":
       return joined([entry.body.away === false ? words.backAgain : words.putAway, entry.body.why]);
-    case "setup-fitted": {
-      const parts = FITTED_PARTS.filter((name) => entry.body[name] !== undefined).map((name) => {
-        const part = entry.body[name];
-        const how = part !== undefined && part !== "unknown" ? part.how : undefined;
-        const what = partWords(name, part, words);
-        return entry.body.asFound === true && how !== undefined ? `${what} (${words.how[how]})` : what;
-      });
-      const told = entry.body.asFound === true ? words.found(joined(parts)) : words.fitted(joined(parts));
-      const { took = [], kept = [] } = entry.body.drawer ?? {};
-      const moved = [
-        took.length > 0 && words.used(drawerWords(took, words)),
-        kept.length > 0 && words.bought(drawerWords(kept, words)),
-      ];
-      return joined([joined([told, entry.body.why && words.why(entry.body.why)], "; "), ...moved], ". ");
-    }
+    case "setup-fitted":
+      return fittedWords(entry.body, words, find);
     case "air-measured":
       return words.air(airWords(entry.body, words));
     case "fuel-used":
@@ -116,9 +95,7 @@ function usedSentence(entry: UsedEntry, words: Saying, find: Find): string {
     case "known-good-marked":
       return joined([words.good, quoted(entry.body.words, words)], ": ");
     case "sound-heard":
-      return words.sound(
-        joined(Object.entries(entry.body.figures).map(([name, figure]) => `${name} ${tidy(figure)}`)),
-      );
+      return words.sound(joined(heardWords(entry.body, words)));
     case "sound-proved":
       return words.proved(`${tidy(entry.body.middlePercent)}`, `${tidy(entry.body.most95Percent)}`);
     case "note":
@@ -263,6 +240,15 @@ function readings(body: Body<"mixture-measured">, words: Saying): string {
   );
 }
 
+/** The figures of a take by name; how sure they are is the listener's own. */
+function heardWords({ figures }: Body<"sound-heard">, words: Saying): readonly string[] {
+  const told = TAKE_FIGURES.filter((name) => figures[name] !== undefined).map((name) => {
+    const value = words.figure(figures[name]!.toFixed(DIGITS[name]));
+    return `${words.heard[name].words} ${words.heard[name].unit(value)}`;
+  });
+  return figures.stalls === 1 ? [...told, words.stalled] : told;
+}
+
 /** What was done in which time, and what went into it. */
 function workWords({ minutes, words: done, parts = [] }: Body<"work-noted">, words: Saying): string {
   return joined([
@@ -270,28 +256,4 @@ function workWords({ minutes, words: done, parts = [] }: Body<"work-noted">, wor
     done?.trim(),
     ...parts.map(({ name, count }) => words.times(count, name)),
   ]);
-}
-
-/** More parts than a sentence holds are counted. */
-const MOST_PARTS = 6;
-
-function drawerWords(parts: readonly DrawerPart[], words: Saying): string {
-  const named = parts.slice(0, MOST_PARTS).map((part) => words.times(part.count, drawerPart(part, words)));
-  const rest = parts.length - named.length;
-  return joined([...named, rest > 0 && words.andMore(rest)]);
-}
-
-/** A part of the drawer as it is called: "main jet 170". */
-export function drawerPart(part: DrawerPart, words: Saying): string {
-  switch (part.part) {
-    case "main":
-    case "pilot":
-      return partWords(part.part, { number: part.number, maker: part.maker }, words);
-    case "needle":
-      return partWords("needle", { marks: part.marks }, words);
-    case "needleJet":
-      return partWords("needleJet", { boreMm: part.boreMm }, words);
-    case "slide":
-      return partWords("slide", { cutawayMm: part.cutawayMm }, words);
-  }
 }
