@@ -27,7 +27,7 @@ export const ALL_SCREENS = [
   "/take",
   "/cautions",
   "/bike/bramble/describe",
-  "/bike/bramble/fitted/main-jet",
+  "/bike/bramble/fitted/main",
   "/bike/bramble/best",
   "/bike/bramble/listen",
   "/bike/bramble/sweep",

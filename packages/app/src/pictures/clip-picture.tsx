@@ -56,7 +56,7 @@ export function ClipPicture({ grooves, clip, to }: ClipPictureProps) {
   };
   const moves = to !== null && to !== undefined && clip !== null && to !== clip;
   return (
-    <figure class="beside">
+    <figure class="explained">
       <svg class="picture clip-picture" viewBox={`0 0 ${WIDE} ${high}`} aria-hidden="true">
         <polygon class="steel" points={outline.map(([px, py]) => `${px},${py}`).join(" ")} />
         {Array.from({ length: grooves }, (_, i) => (

@@ -24,7 +24,7 @@ export function ScrewPicture({ kind, turns, to }: ScrewPictureProps) {
   const head = { x: middle, y: 132, r: 30 };
   const screwX = middle + side * 52;
   return (
-    <figure class="beside">
+    <figure class="explained">
       <svg class="picture screw-picture" viewBox={`0 0 ${WIDE} ${HIGH}`} aria-hidden="true">
         {/* The body from the side: filter left, engine right, the slide in the middle. */}
         <rect class="steel" x={20} y={34} width={WIDE - 40} height={34} />

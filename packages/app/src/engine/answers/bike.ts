@@ -14,6 +14,8 @@ export interface BikeView {
   readonly warnings: readonly { readonly code: string; readonly text: string }[];
   readonly rides: number;
   readonly oneChangeAtATime: boolean;
+  /** The work order that is open for it, the last where there are several; null where none is. */
+  readonly order: { readonly id: string; readonly complaint: string } | null;
 }
 
 /** One bike as it stands; null when no record is about it. */
@@ -25,6 +27,7 @@ export function bikeView({ shop, words }: ShopInWords, { bike }: { readonly bike
   const before = made.ok
     ? (ridden.findLast(({ situation }) => situation.setup !== made.value.now.setup) ?? null)
     : null;
+  const order = shop.orders.findLast((one) => one.bike === bike && one.closed === null);
   return {
     id: bike,
     name: story.description?.name ?? bike,
@@ -36,5 +39,7 @@ export function bikeView({ shop, words }: ShopInWords, { bike }: { readonly bike
       : [],
     rides: ridden.length,
     oneChangeAtATime: made.ok ? made.value.oneChangeAtATime : false,
+    order:
+      order === undefined ? null : { id: order.id, complaint: order.opened.body.complaint?.trim() ?? "" },
   };
 }

@@ -82,87 +82,91 @@ export function Air({ params }: { readonly params: { readonly bike: string } }) 
   );
   const degrees = temperatureUnit(preferences);
   return (
-    <Screen title={words.title} back={{ to: home, words: words.bike }}>
-      <Choice
-        label={words.way}
-        hideLabel
-        value={typed.way}
-        onChoose={(way) => set({ way })}
-        options={[
-          { value: "hand", words: words.byHand },
-          { value: "report", words: words.byReport },
-          { value: "height", words: words.byHeight },
-        ]}
-      />
-      {typed.way === "hand" && (
-        <>
-          {field("temperature", words.temperature, degrees)}
-          {field("height", words.height, preferences.height)}
+    <Screen title={words.title} back={{ to: home, words: words.bike }} wide>
+      <div class="columns">
+        <div class="column">
           <Choice
-            label={words.pressureKind}
-            down
-            value={typed.pressureKind}
-            onChoose={(pressureKind) => set({ pressureKind })}
+            label={words.way}
+            hideLabel
+            value={typed.way}
+            onChoose={(way) => set({ way })}
             options={[
-              { value: "station", words: words.station, hint: words.stationHint },
-              { value: "seaLevel", words: words.seaLevel, hint: words.seaLevelHint },
-              { value: "none", words: words.noPressure, hint: words.noPressureHint },
+              { value: "hand", words: words.byHand },
+              { value: "report", words: words.byReport },
+              { value: "height", words: words.byHeight },
             ]}
           />
-          {typed.pressureKind !== "none" && field("pressure", words.pressure, preferences.pressure)}
-          <Choice
-            label={words.humidityKind}
-            value={typed.humidityKind}
-            onChoose={(humidityKind) => set({ humidityKind, humidity: "" })}
-            options={[
-              { value: "none", words: words.noHumidity },
-              { value: "percent", words: words.percent },
-              { value: "dewPoint", words: words.dewPoint },
-            ]}
-          />
-          {typed.humidityKind === "percent" && field("humidity", words.humidity, "%")}
-          {typed.humidityKind === "dewPoint" && field("humidity", words.dewPoint, degrees)}
-        </>
-      )}
-      {typed.way === "report" && (
-        <>
-          <TextField
-            label={words.report}
-            lines={3}
-            value={typed.report}
-            onInput={(report) => set({ report })}
-            hint={words.reportHint}
-            placeholder={words.reportExample}
-          />
-          {field("height", words.height, preferences.height, words.reportHeights)}
-          {field("stationHeight", words.stationHeight, preferences.height, words.stationHeightHint)}
-          {field("temperature", words.temperatureHere, degrees)}
-        </>
-      )}
-      {typed.way === "height" && (
-        <>
-          <p class="quiet">{words.heightOnly}</p>
-          {field("height", words.height, preferences.height)}
-          {field("temperature", words.temperature, degrees)}
-        </>
-      )}
-      {body !== null && preview !== null && (
-        <AirRead preview={preview} onMend={(pressureKind) => set({ pressureKind })} />
-      )}
-      {failed !== null && (
-        <p class="caution" role="alert">
-          {failed}
-        </p>
-      )}
-      <button
-        type="button"
-        class="button main"
-        disabled={body === null || preview?.air.ok === false}
-        onClick={() => void keep()}
-      >
-        {words.keep}
-      </button>
-      {(body === null || preview?.air.ok) && <LastHere bike={bike} body={body} place={body?.place ?? ""} />}
+          {typed.way === "hand" && (
+            <>
+              {field("temperature", words.temperature, degrees)}
+              {field("height", words.height, preferences.height)}
+              <Choice
+                label={words.pressureKind}
+                down
+                value={typed.pressureKind}
+                onChoose={(pressureKind) => set({ pressureKind })}
+                options={[
+                  { value: "station", words: words.station, hint: words.stationHint },
+                  { value: "seaLevel", words: words.seaLevel, hint: words.seaLevelHint },
+                  { value: "none", words: words.noPressure, hint: words.noPressureHint },
+                ]}
+              />
+              {typed.pressureKind !== "none" && field("pressure", words.pressure, preferences.pressure)}
+              <Choice
+                label={words.humidityKind}
+                value={typed.humidityKind}
+                onChoose={(humidityKind) => set({ humidityKind, humidity: "" })}
+                options={[
+                  { value: "none", words: words.noHumidity },
+                  { value: "percent", words: words.percent },
+                  { value: "dewPoint", words: words.dewPoint },
+                ]}
+              />
+              {typed.humidityKind === "percent" && field("humidity", words.humidity, "%")}
+              {typed.humidityKind === "dewPoint" && field("humidity", words.dewPoint, degrees)}
+            </>
+          )}
+          {typed.way === "report" && (
+            <>
+              <TextField
+                label={words.report}
+                lines={3}
+                value={typed.report}
+                onInput={(report) => set({ report })}
+                hint={words.reportHint}
+                placeholder={words.reportExample}
+              />
+              {field("height", words.height, preferences.height, words.reportHeights)}
+              {field("stationHeight", words.stationHeight, preferences.height, words.stationHeightHint)}
+              {field("temperature", words.temperatureHere, degrees)}
+            </>
+          )}
+          {typed.way === "height" && (
+            <>
+              <p class="quiet">{words.heightOnly}</p>
+              {field("height", words.height, preferences.height)}
+              {field("temperature", words.temperature, degrees)}
+            </>
+          )}
+          {body !== null && preview !== null && (
+            <AirRead preview={preview} onMend={(pressureKind) => set({ pressureKind })} />
+          )}
+          {failed !== null && (
+            <p class="caution" role="alert">
+              {failed}
+            </p>
+          )}
+          <button
+            type="button"
+            class="button main"
+            disabled={body === null || preview?.air.ok === false}
+            onClick={() => void keep()}
+          >
+            {words.keep}
+          </button>
+        </div>
+        {(body === null || preview?.air.ok) && <LastHere bike={bike} body={body} place={body?.place ?? ""} />}
+      </div>
     </Screen>
   );
 }

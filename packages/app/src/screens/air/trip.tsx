@@ -89,7 +89,7 @@ export function Trip({ params }: { readonly params: { readonly bike: string } })
             onInput={(name) => change(row.key, { name })}
             placeholder={words.unnamed(rows.indexOf(row) + 1)}
           />
-          <div class="beside">
+          <div class="fields">
             <NumberField
               label={words.height}
               value={row.height}

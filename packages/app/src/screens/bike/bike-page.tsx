@@ -7,6 +7,7 @@ import { useAnswer } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { useWords } from "../../words/use-words.ts";
 import "../../styles/bike.css";
+import { orderAddress } from "../orders/order-address.ts";
 import { BikeBar, bikeAddress } from "./bike-bar.tsx";
 import { FittedList } from "./fitted-list.tsx";
 import { Lately } from "./lately.tsx";
@@ -42,7 +43,7 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
     ["best", words.best],
     ["sheet", words.sheet],
     ["listen", words.listen],
-    ["order", words.order],
+    ...(view?.order ? [] : ([["order", words.order]] as const)),
     ["history", words.history],
     ["ask", words.ask],
     ["describe", words.describe],
@@ -62,6 +63,12 @@ export function BikePage({ params }: { readonly params: { readonly bike: string 
       bar={<BikeBar bike={bike} />}
       wide
     >
+      {view?.order && (
+        <Link class="row order-open" href={orderAddress(view.order.id)}>
+          <span>{words.openOrder(view.order.complaint)}</span>
+          <span aria-hidden="true">→</span>
+        </Link>
+      )}
       {advice !== null && !advice.ok && (
         <p>{advice.reason === "bike-not-described" ? words.notDescribed : advice.detail}</p>
       )}

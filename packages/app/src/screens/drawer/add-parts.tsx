@@ -1,4 +1,5 @@
 import type { JsonObject } from "@jetwright/records";
+import type { RefObject } from "preact";
 import { useState } from "preact/hooks";
 import type { JetKind } from "../../engine/answers/drawer/drawer-view.ts";
 import { useShop } from "../../store/shop.ts";
@@ -9,8 +10,14 @@ import { useRefusal } from "../../words/use-refusal.ts";
 import { useWords } from "../../words/use-words.ts";
 import { typedJets } from "./typed-numbers.ts";
 
+interface AddPartsProps {
+  readonly kinds: readonly JetKind[];
+  /** The form, folded, for who unfolds it from elsewhere on the screen. */
+  readonly form: RefObject<HTMLDetailsElement>;
+}
+
 /** Parts into the drawer: jets by several numbers in one go, or a needle. */
-export function AddParts({ kinds }: { readonly kinds: readonly JetKind[] }) {
+export function AddParts({ kinds, form }: AddPartsProps) {
   const words = useWords().drawer;
   const whyNot = useRefusal();
   const shop = useShop();
@@ -56,7 +63,7 @@ export function AddParts({ kinds }: { readonly kinds: readonly JetKind[] }) {
     });
   };
   return (
-    <details>
+    <details ref={form}>
       <summary>{words.add}</summary>
       <div class="stack drawer-add">
         <Choice

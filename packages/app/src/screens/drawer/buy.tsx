@@ -64,7 +64,7 @@ export function Buy() {
     <Screen title={words.title} back={{ to: "/drawer", words: all.back }}>
       <p>{words.lead}</p>
       {own !== null && <p class="quiet">{own.ok ? words.own : own.detail}</p>}
-      <div class="beside">
+      <div class="fields">
         {FIELDS.map((field) => (
           <NumberField
             key={field}

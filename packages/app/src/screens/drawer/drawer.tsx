@@ -1,4 +1,5 @@
 import type { DrawerPart, JsonObject } from "@jetwright/records";
+import { useRef } from "preact/hooks";
 import { Link } from "wouter-preact";
 import type { DrawerLine, Taker } from "../../engine/answers/drawer/drawer-view.ts";
 import { dayText } from "../../preferences/day.ts";
@@ -17,6 +18,7 @@ export function Drawer() {
   const shop = useShop();
   const view = useAnswer("drawer", null);
   const [preferences] = usePreferences();
+  const adding = useRef<HTMLDetailsElement>(null);
   const taker = ({ bike, by, at }: Taker) => words.taker(dayText(at, preferences), bike, by);
   /** One in or one out, so that two taps, or two phones, add up. */
   const step = async (part: DrawerPart, kind: "parts-bought" | "parts-used") => {
@@ -32,8 +34,23 @@ export function Drawer() {
       act: () => void shop.keep({ kind: "record-struck", body: { record, why: words.mistaken } }),
     });
   };
+  const add = () => {
+    if (adding.current === null) return;
+    adding.current.open = true;
+    adding.current.scrollIntoView();
+    adding.current.querySelector("input")?.focus({ preventScroll: true });
+  };
+  const bar = (
+    <>
+      <button type="button" class="main" onClick={add}>
+        {words.add}
+      </button>
+      <Link href="/drawer/needle">{words.measure}</Link>
+      <Link href="/drawer/buy">{words.buy}</Link>
+    </>
+  );
   return (
-    <Screen title={words.title} back={{ to: "/", words: words.bikes }}>
+    <Screen title={words.title} back={{ to: "/", words: words.bikes }} bar={bar} wide>
       {view !== null && view.short.length > 0 && (
         <section>
           <h2>{words.short}</h2>
@@ -53,24 +70,25 @@ export function Drawer() {
         </section>
       )}
       {view?.groups.length === 0 && <p>{words.empty}</p>}
-      {view?.groups.map(({ part, kind, lines }) => (
-        <section key={`${part} ${kind?.numbering} ${kind?.maker}`}>
-          <h2>{words[part]}</h2>
-          {kind !== null && <p class="quiet small">{words.kind(kind.numbering, kind.maker)}</p>}
-          <ul class="rows">
-            {lines.map((line, i) => (
-              <Line key={line.key} line={line} first={i === 0} onStep={(way) => void step(line.part, way)} />
-            ))}
-          </ul>
-        </section>
-      ))}
-      <AddParts kinds={view?.kinds ?? []} />
-      <Link class="button" href="/drawer/needle">
-        {words.measure}
-      </Link>
-      <Link class="button" href="/drawer/buy">
-        {words.buy}
-      </Link>
+      <div class="drawer-groups">
+        {view?.groups.map(({ part, kind, lines }) => (
+          <section key={`${part} ${kind?.numbering} ${kind?.maker}`}>
+            <h2>{words[part]}</h2>
+            {kind !== null && <p class="quiet small">{words.kind(kind.numbering, kind.maker)}</p>}
+            <ul class="rows">
+              {lines.map((line, i) => (
+                <Line
+                  key={line.key}
+                  line={line}
+                  first={i === 0}
+                  onStep={(way) => void step(line.part, way)}
+                />
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
+      <AddParts kinds={view?.kinds ?? []} form={adding} />
     </Screen>
   );
 }

@@ -130,7 +130,7 @@ export function NeedleScreen() {
         hint={words.marksHint}
         wrong={wrong}
       />
-      <div class="beside">
+      <div class="fields">
         <NumberField
           label={words.grooves}
           value={draft.grooves}

@@ -1,6 +1,6 @@
 import type { FittedPart, JsonObject } from "@jetwright/records";
 import { useState } from "preact/hooks";
-import { Link, useLocation } from "wouter-preact";
+import { Link, Redirect, useLocation } from "wouter-preact";
 import type { DrawerLine } from "../../engine/answers/drawer/drawer-view.ts";
 import type { Fitted } from "../../engine/answers/fitted.ts";
 import { PhotoField } from "../../photos/photo-field.tsx";
@@ -44,13 +44,7 @@ export function EditPart({ params }: { readonly params: { readonly bike: string;
       </Screen>
     );
   }
-  if (!Object.hasOwn(FIELDS, part)) {
-    return (
-      <Screen title={words.title} back={back}>
-        <p>{words.intro}</p>
-      </Screen>
-    );
-  }
+  if (!Object.hasOwn(FIELDS, part)) return <Redirect to={back.to} replace />;
   const stock = drawer?.groups.flatMap(({ lines }) => lines) ?? [];
   return <PartForm bike={bike} part={part as FittedPart} fitted={fitted.value} drawer={stock} back={back} />;
 }

@@ -108,10 +108,12 @@ function OwnBikes({ customer }: { readonly customer: CustomerListed }) {
       <ul class="rows">
         {customer.bikes.map(({ id, name }) => (
           <li key={id} class="row">
-            <Link href={bikeAddress(id)}>{name}</Link>
+            <Link class="row" href={bikeAddress(id)}>
+              {name}
+            </Link>
             <button
               type="button"
-              class="button plain"
+              class="button plain short"
               aria-label={words.notTheirs(name)}
               onClick={() => void belongs(id, null)}
             >

@@ -9,7 +9,7 @@ import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
 import { CustomerField } from "./customer-field.tsx";
 import { customerDrafts } from "./customer-typed.ts";
-import { orderAddress } from "./order-list.tsx";
+import { orderAddress } from "./order-address.ts";
 
 /** The open work order of a bike, or a new one: whose bike it is, and the complaint in the customer's words. */
 export function OpenOrder({ params: { bike } }: { readonly params: { readonly bike: string } }) {

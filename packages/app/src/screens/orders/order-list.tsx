@@ -5,8 +5,7 @@ import { useAnswer } from "../../store/shop.ts";
 import { Screen } from "../../ui/screen.tsx";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
-
-export const orderAddress = (order: string): string => `/order/${encodeURIComponent(order)}`;
+import { orderAddress } from "./order-address.ts";
 
 /** Every work order, the open ones first, and the bikes one can be opened for. */
 export function OrderList() {
@@ -39,7 +38,7 @@ export function OrderList() {
                         <h3>{bikeName}</h3>
                         <span class="quiet small">{[customer, complaint].filter(Boolean).join(": ")}</span>
                       </span>
-                      <span class="quiet small aside">{dayText(openedAt, preferences)}</span>
+                      <span class="quiet small day">{dayText(openedAt, preferences)}</span>
                     </Link>
                   </li>
                 ))}

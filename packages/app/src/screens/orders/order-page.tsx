@@ -26,7 +26,7 @@ export function OrderPage({ order }: { readonly order: OrderView }) {
       )}
       <section class="sheet-wide">
         <h3>{words.complaint}</h3>
-        <p>{order.complaint === "" ? words.noComplaint : `“${order.complaint}”`}</p>
+        <p>{order.complaint === "" ? words.noComplaint : words.said(order.complaint)}</p>
       </section>
       {sections.map(
         ([heading, lines]) =>
@@ -50,25 +50,27 @@ export function OrderPage({ order }: { readonly order: OrderView }) {
           </ul>
         )}
       </section>
-      <section>
-        <h3>{words.work}</h3>
-        <table>
-          <tbody>
-            {order.work.map(({ id, words: what, minutes }) => (
-              <tr key={id}>
-                <td>{what}</td>
-                <td class="number">{minutes !== null && words.minutes(minutes)}</td>
+      {(order.work.length > 0 || order.minutes > 0) && (
+        <section>
+          <h3>{words.work}</h3>
+          <table>
+            <tbody>
+              {order.work.map(({ id, words: what, minutes }) => (
+                <tr key={id}>
+                  <td>{what}</td>
+                  <td class="number">{minutes !== null && words.minutes(minutes)}</td>
+                </tr>
+              ))}
+              <tr>
+                <th scope="row">{words.together}</th>
+                <td class="number">
+                  <strong>{words.minutes(order.minutes)}</strong>
+                </td>
               </tr>
-            ))}
-            <tr>
-              <th scope="row">{words.together}</th>
-              <td class="number">
-                <strong>{words.minutes(order.minutes)}</strong>
-              </td>
-            </tr>
-          </tbody>
-        </table>
-      </section>
+            </tbody>
+          </table>
+        </section>
+      )}
       {order.closedAt !== null && (
         <section class="sheet-wide">
           <h3>{words.handedOver}</h3>

@@ -26,14 +26,17 @@ export function OrderScreen({ params }: { readonly params: { readonly order: str
           </button>
         )
       }
+      wide
     >
       {order !== null && !order.ok && <p>{words.noSuch}</p>}
       {view && (
-        <>
+        <div class="columns">
           <OrderPage order={view} />
-          {view.closedAt === null && <NoteWork order={view} />}
-          <CloseOrder order={view} />
-        </>
+          <div class="column">
+            {view.closedAt === null && <NoteWork order={view} />}
+            <CloseOrder order={view} />
+          </div>
+        </div>
       )}
     </Screen>
   );

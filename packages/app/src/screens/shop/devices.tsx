@@ -64,7 +64,7 @@ export function Devices({ own }: { readonly own: string }) {
             {!device.revoked && device.id !== own && (
               <button
                 type="button"
-                class="button plain"
+                class="button plain short"
                 disabled={asking}
                 onClick={() => void shutOut(device)}
               >

@@ -1,4 +1,5 @@
 import type { Step } from "@jetwright/core";
+import type { ComponentChildren } from "preact";
 import { Link } from "wouter-preact";
 import type { Standing } from "../../engine/answers/standing.ts";
 import { dayText } from "../../preferences/day.ts";
@@ -15,10 +16,12 @@ interface StepCardProps {
   /** Where it is carried out; null where it has no screen. */
   readonly to: string | null;
   readonly onFollow: () => void;
+  /** What comes after the step. */
+  readonly children: ComponentChildren;
 }
 
 /** A step in full: what, why, what to expect, what would prove it wrong, how to undo it, and its cautions. */
-export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) {
+export function StepCard({ bike, step, standing, to, onFollow, children }: StepCardProps) {
   const words = useWords().step;
   const [preferences] = usePreferences();
   const names = useWords().fitted.part;
@@ -29,7 +32,7 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
   const heard = step.why.find(({ record }) => standing.heard.includes(record))?.record;
   const toBuy = step.changes.filter(({ inDrawer }) => !inDrawer);
   return (
-    <div class="card">
+    <div class="columns">
       <section class={stop ? "loud stop" : "loud"}>
         <span class="quiet small">
           {words.kind[step.kind]} · {words.minutes(step.minutes)}
@@ -71,51 +74,54 @@ export function StepCard({ bike, step, standing, to, onFollow }: StepCardProps) 
           </Link>
         )}
       </section>
-      {step.how.length > 0 && (
+      <div class="card">
+        {step.how.length > 0 && (
+          <section>
+            <h3>{words.how}</h3>
+            <ol class="steps how">
+              {step.how.map((one) => (
+                <li key={one}>{one}</li>
+              ))}
+            </ol>
+          </section>
+        )}
+        {stop && standing.looks.length > 0 && (
+          <section>
+            <h3>{words.whatChecked}</h3>
+            <Looks bike={bike} looks={standing.looks.filter(({ first }) => first)} onFollow={onFollow} />
+            <details>
+              <summary>{words.otherLooks}</summary>
+              <Looks bike={bike} looks={standing.looks.filter(({ first }) => !first)} onFollow={onFollow} />
+            </details>
+          </section>
+        )}
         <section>
-          <h3>{words.how}</h3>
-          <ol class="steps how">
-            {step.how.map((one) => (
-              <li key={one}>{one}</li>
+          <h3>{words.wrongIf}</h3>
+          <p>{step.wrongIf}</p>
+        </section>
+        {!stop && (
+          <section>
+            <h3>{words.topLabel}</h3>
+            {!saidInNotes && (
+              <p class={step.topThrottle === "free" ? undefined : "warn"}>{words.top[step.topThrottle]}</p>
+            )}
+            {step.notes.map((note) => (
+              <p key={note} class={saidInNotes ? "warn" : undefined}>
+                {note}
+              </p>
             ))}
-          </ol>
-        </section>
-      )}
-      {stop && standing.looks.length > 0 && (
-        <section>
-          <h3>{words.whatChecked}</h3>
-          <Looks bike={bike} looks={standing.looks.filter(({ first }) => first)} onFollow={onFollow} />
-          <details>
-            <summary>{words.otherLooks}</summary>
-            <Looks bike={bike} looks={standing.looks.filter(({ first }) => !first)} onFollow={onFollow} />
-          </details>
-        </section>
-      )}
-      <section>
-        <h3>{words.wrongIf}</h3>
-        <p>{step.wrongIf}</p>
-      </section>
-      {!stop && (
-        <section>
-          <h3>{words.topLabel}</h3>
-          {!saidInNotes && (
-            <p class={step.topThrottle === "free" ? undefined : "warn"}>{words.top[step.topThrottle]}</p>
-          )}
-          {step.notes.map((note) => (
-            <p key={note} class={saidInNotes ? "warn" : undefined}>
-              {note}
-            </p>
-          ))}
-        </section>
-      )}
-      {stop && step.notes.map((note) => <p key={note}>{note}</p>)}
-      {step.tools.length > 0 && (
-        <section>
-          <h3>{words.tools}</h3>
-          <p>{step.tools.join(", ")}</p>
-        </section>
-      )}
-      {!stop && <Cautions ids={step.cautions.slice(2)} />}
+          </section>
+        )}
+        {stop && step.notes.map((note) => <p key={note}>{note}</p>)}
+        {step.tools.length > 0 && (
+          <section>
+            <h3>{words.tools}</h3>
+            <p>{step.tools.join(", ")}</p>
+          </section>
+        )}
+        {!stop && <Cautions ids={step.cautions.slice(2)} />}
+        {children}
+      </div>
     </div>
   );
 }

@@ -55,6 +55,7 @@ export function StepPage({ params }: StepPageProps) {
       title={step.kind === "stop" ? words.stopTitle : shown === 0 ? words.title : words.otherTitle}
       back={back}
       bar={bar}
+      wide
     >
       <StepCard
         bike={bike}
@@ -62,17 +63,18 @@ export function StepPage({ params }: StepPageProps) {
         standing={standing.value}
         to={stepAddress(bike, step, shown, standing.value.checkOf)}
         onFollow={() => void note(true)}
-      />
-      {step.id === "confirm" &&
-        (standing.value.rightAt === null ? (
-          <MarkRight bike={bike} airNoted={standing.value.air.noted} />
-        ) : (
-          <Link class="button" href={bikeAddress(bike, "sheet")}>
-            {sheet}
-          </Link>
-        ))}
-      <OtherWays bike={bike} ways={ways} shown={shown} />
-      <SomethingElse bike={bike} onDecline={() => note(false)} />
+      >
+        {step.id === "confirm" &&
+          (standing.value.rightAt === null ? (
+            <MarkRight bike={bike} airNoted={standing.value.air.noted} />
+          ) : (
+            <Link class="button" href={bikeAddress(bike, "sheet")}>
+              {sheet}
+            </Link>
+          ))}
+        <OtherWays bike={bike} ways={ways} shown={shown} />
+        <SomethingElse bike={bike} onDecline={() => note(false)} />
+      </StepCard>
     </Screen>
   );
 }

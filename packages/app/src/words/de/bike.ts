@@ -21,6 +21,7 @@ export const bike: Words["bike"] = {
     "Kein Eintrag auf diesem Gerät handelt davon. Vielleicht steht es auf einem anderen Telefon: Hol dessen Kopie unter Mehr, Sicherung herein.",
   notDescribed:
     "Niemand hat gesagt, was für einen Motor dieses Motorrad hat. Sag es unter Das Motorrad selbst, dann beginnt der Rat.",
+  openOrder: (complaint) => (complaint === "" ? "Auftrag offen" : `Auftrag: „${complaint}“`),
   picture: "Gemisch jetzt",
   pictureRow: (opening) =>
     opening === "closed" ? "Gas zu" : opening === "full" ? "Vollgas" : `${opening} Gas`,

@@ -12,6 +12,7 @@ export const orders: Words["orders"] = {
   newOrder: "Ein Auftrag",
   complaint: "Die Klage, in den Worten des Kunden",
   complaintHint: "Wie es gesagt wurde: Bei der Übergabe wird es wieder gelesen.",
+  said: (complaint) => `„${complaint}“`,
   noComplaint: "keine notiert",
   customerName: "Wem es gehört",
   customerHint: "Wenn du magst. Ein bekannter Name ist dieser Kunde.",

@@ -20,6 +20,7 @@ export const bike = {
     "No record on this device is about it. It may stand on another phone: bring its copy in under More, Backup.",
   notDescribed:
     "Nobody has said what engine this bike has. Say it under The bike itself, and the advice begins.",
+  openOrder: (complaint: string) => (complaint === "" ? "Work order open" : `Work order: “${complaint}”`),
   picture: "Mixture now",
   pictureRow: (opening: string) =>
     opening === "closed" || opening === "full" ? opening : `${opening} throttle`,

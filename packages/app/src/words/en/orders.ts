@@ -9,6 +9,7 @@ export const orders = {
   newOrder: "A work order",
   complaint: "The complaint, in the customer's words",
   complaintHint: "As it was said: it is read again when the bike goes back.",
+  said: (complaint: string): string => `“${complaint}”`,
   noComplaint: "none was noted",
   customerName: "Whose bike it is",
   customerHint: "If you like. A name that is known is that customer.",

@@ -20,6 +20,8 @@ export const bike: Words["bike"] = {
   noSuch:
     "Ninguna anotación de este aparato habla de ella. Quizá está en otro teléfono: trae su copia en Más, Copia de seguridad.",
   notDescribed: "Nadie ha dicho qué motor lleva esta moto. Dilo en La moto en sí, y empezará el consejo.",
+  openOrder: (complaint) =>
+    complaint === "" ? "Orden de trabajo abierta" : `Orden de trabajo: «${complaint}»`,
   picture: "Mezcla ahora",
   pictureRow: (opening) =>
     opening === "closed" ? "gas cerrado" : opening === "full" ? "todo gas" : `${opening} de gas`,

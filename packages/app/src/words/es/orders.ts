@@ -12,6 +12,7 @@ export const orders: Words["orders"] = {
   newOrder: "Una orden de trabajo",
   complaint: "La queja, en palabras del cliente",
   complaintHint: "Tal como lo dijo: se vuelve a leer al entregar la moto.",
+  said: (complaint) => `«${complaint}»`,
   noComplaint: "no se anotó ninguna",
   customerName: "De quién es la moto",
   customerHint: "Si quieres. Un nombre conocido es ese cliente.",

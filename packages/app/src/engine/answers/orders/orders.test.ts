@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { bikeView } from "../bike.ts";
 import { bikeList } from "../bikes.ts";
 import { shopOf } from "../test-shop.ts";
 import { customerList } from "./customer-list.ts";
@@ -81,6 +82,10 @@ test("open orders stand first, the newest first, and the bike says that one is o
     bikeList(shopOf([...JOB, ...more]), null).map(({ ordered, customer }) => [ordered, customer]);
   expect(ordered([])).toEqual([[true, "Jo"]]);
   expect(ordered([HANDED])).toEqual([[false, "Jo"]]);
+  const open = (more: readonly object[]) => bikeView(shopOf([...JOB, ...more]), { bike: "fern" })?.order;
+  expect(open([])).toEqual({ id: "r4", complaint: "it bogs" });
+  expect(open([line(18, "order-opened", {})])).toEqual({ id: "r18", complaint: "" });
+  expect(open([HANDED])).toBeNull();
 });
 
 test("customers by name with their bikes and open orders, those without a name last", () => {
