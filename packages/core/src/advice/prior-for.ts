@@ -15,8 +15,16 @@ import { OPENINGS } from "../units/opening.ts";
  * steps where the needle's taper begins.
  */
 export function priorFor(reference: Situation): Gaussian {
-  return priorGaussian(BESIDE_THE_PARTS, wrongParts(reference));
+  const { answerSd } = BESIDE_THE_PARTS;
+  const measured = (reference.setup.needle.part?.profile ?? null) !== null;
+  const figures = measured
+    ? BESIDE_THE_PARTS
+    : { ...BESIDE_THE_PARTS, answerSd: { ...answerSd, needle: NEEDLE_UNMEASURED } };
+  return priorGaussian(figures, wrongParts(reference));
 }
+
+/** How far the answer to a clip strays where nobody measured the needle: its taper is guessed. Estimate. */
+const NEEDLE_UNMEASURED = 0.3;
 
 /** What is wrong for other reasons than the parts that are easily changed: smooth over the openings. Estimate. */
 const BESIDE_THE_PARTS: PriorFigures = {

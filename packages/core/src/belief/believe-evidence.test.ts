@@ -110,9 +110,9 @@ describe("what evidence does to a belief", () => {
       exampleMeasured(0, { record: "a", stretch, sd: 0.01 }),
       exampleMeasured(0.12, { record: "b", stretch, sd: 0.01, shift }),
     ]);
-    // The pilot jet did 0.12 where 0.2 was reckoned: the answer is near 0.6 and surer than its prior 1 ± 0.25.
+    // The pilot jet did 0.12 where 0.2 was reckoned: the answer is near 0.6 and surer than its prior 1 ± 0.35.
     expect(overall.mean[11]).toBeGreaterThan(0.55);
     expect(overall.mean[11]).toBeLessThan(0.75);
-    expect(Math.sqrt(overall.covariance[11 * 18]!)).toBeLessThan(0.12);
+    expect(Math.sqrt(overall.covariance[11 * 18]!)).toBeLessThan(0.13);
   });
 });

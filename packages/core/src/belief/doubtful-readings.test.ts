@@ -7,11 +7,12 @@ import { factorValue } from "./factor.ts";
 import { sightOf } from "./moving-gaussian.ts";
 import type { Observation } from "./observation.ts";
 import { prepare } from "./precision-form.ts";
-import { priorGaussian } from "./prior.ts";
+import { DEFAULT_PRIOR, priorGaussian } from "./prior.ts";
 import { sitesFrom } from "./sites.ts";
 import { stretchAt } from "./state.ts";
 
-const prepared = prepare(priorGaussian());
+// Neighbours closely tied, so that readings can be at odds with one another.
+const prepared = prepare(priorGaussian({ ...DEFAULT_PRIOR, apartSd: OPENINGS.map(() => 1e-3) }));
 const ways = (observations: readonly Observation[]) => {
   const sites = sitesFrom(observations, () => []);
   const sights = sites.map((site) => sightOf(site.along));

@@ -11,11 +11,11 @@ const along = Float64Array.from({ length: n }, (_, i) => (i < 11 ? 1 / 11 : 0));
 const at = (matrix: Float64Array, i: number, j: number): number => matrix[i * n + j]!;
 
 describe("the prior", () => {
-  test("is about right everywhere, by 9 % at the bottom and 7 % at the top", () => {
+  test("is about right everywhere, by 10 % at the bottom and 7 % at the top", () => {
     const prior = priorGaussian();
     expect([...prior.mean.slice(0, 11)]).toEqual(OPENINGS.map(() => 0));
-    expect(Math.sqrt(at(prior.covariance, 0, 0))).toBeCloseTo(Math.hypot(0.04, 0.085, 0.001), 12);
-    expect(Math.sqrt(at(prior.covariance, 0, 0))).toBeCloseTo(0.09, 1);
+    expect(Math.sqrt(at(prior.covariance, 0, 0))).toBeCloseTo(Math.hypot(0.04, 0.085, 0.025), 12);
+    expect(Math.sqrt(at(prior.covariance, 0, 0))).toBeCloseTo(0.1, 2);
     expect(Math.sqrt(at(prior.covariance, 10, 10))).toBeCloseTo(0.07, 2);
   });
 
@@ -36,6 +36,17 @@ describe("the prior", () => {
     expect(at(prior.covariance, 1, 4)).toBeCloseTo(0.04 ** 2 + own, 12);
     expect(at(prior.covariance, 4, 1)).toBe(at(prior.covariance, 1, 4));
     expect(at(prior.covariance, 1, 2)).toBeGreaterThan(at(prior.covariance, 1, 4));
+  });
+
+  test("[B22] each opening has something of its own: 2.5 % up to a quarter, 1.5 % at three eighths, 0.5 % from a half up", () => {
+    const apart = (sd: number) => priorGaussian({ ...DEFAULT_PRIOR, apartSd: OPENINGS.map(() => sd) });
+    const [usual, shared] = [priorGaussian(), apart(1e-3)];
+    OPENINGS.forEach((opening, i) => {
+      const own = opening <= 0.25 ? 0.025 : opening === 0.375 ? 0.015 : 0.005;
+      const more = at(usual.covariance, i, i) - at(shared.covariance, i, i);
+      expect(more, `${opening}`).toBeCloseTo(own ** 2 - 1e-6, 12);
+      for (let j = 0; j < i; j++) expect(at(usual.covariance, i, j)).toBe(at(shared.covariance, i, j));
+    });
   });
 
   test("takes means and spreads from its figures, and is a proper Gaussian", () => {

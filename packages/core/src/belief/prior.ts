@@ -16,6 +16,8 @@ export interface PriorFigures {
   readonly commonSd: number;
   /** One standard deviation of what each opening adds, in the order of OPENINGS. */
   readonly ownSd: readonly number[];
+  /** One standard deviation of what each opening has quite for itself, no neighbour sharing it; above 0. */
+  readonly apartSd: readonly number[];
   /** How far neighbours move together, in the square root of opening. */
   readonly length: number;
   /** One standard deviation of the answer to each circuit around 1. */
@@ -32,8 +34,10 @@ export const DEFAULT_PRIOR: PriorFigures = {
   means: OPENINGS.map(() => 0),
   commonSd: 0.04,
   ownSd: [0.085, 0.08, 0.075, 0.07, 0.065, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06],
+  // Up to a quarter pilot, holes, slide edge and needle hand over to one another: no curve through the neighbours tells it.
+  apartSd: OPENINGS.map((opening) => (opening <= 0.25 ? 0.025 : opening < 0.5 ? 0.015 : 0.005)),
   length: 0.3,
-  answerSd: { pilot: 0.25, screw: 0.25, slide: 0.25, needle: 0.08, main: 0.08, air: 0.1 },
+  answerSd: { pilot: 0.35, screw: 0.6, slide: 0.25, needle: 0.08, main: 0.08, air: 0.1 },
 };
 
 /**
@@ -55,7 +59,7 @@ export function priorGaussian(
         figures.commonSd * figures.commonSd +
         figures.ownSd[i]! * figures.ownSd[j]! * together +
         wrongParts.reduce((sum, part) => sum + part[i]! * part[j]!, 0) +
-        (i === j ? 1e-6 : 0); // 0.1 % of its own at each opening keeps the matrix well conditioned
+        (i === j ? figures.apartSd[i]! * figures.apartSd[i]! : 0);
     }
   }
   CIRCUITS.forEach((circuit, c) => {
