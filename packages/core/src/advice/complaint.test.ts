@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { signById } from "../belief/signs/all.ts";
 import { stretchAt, stretchOf } from "../belief/state.ts";
-import { boreJet, dryAir, fitted, inAir } from "../metering/test-situations.ts";
+import { boreJet, dryAir, fitted, inAir, withScrew } from "../metering/test-situations.ts";
 import { known } from "../parts/known.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { BikeCase, CheckResult } from "./case.ts";
@@ -59,15 +59,27 @@ describe("where trouble and health were noticed", () => {
     expect([...reported].sort()).toEqual(["bottom", "top"]);
   });
 
-  test("[A9] what was noticed before the last mend is no complaint, nor what another setup or other air did", () => {
+  test("[A9] what was noticed before the last mend is no complaint, nor what another mixture there did", () => {
     const hang = (given: Parameters<typeof ride>[1]) => ride([saw("hangs-after-closing")], given);
     expect(noticed({ rides: [hang({ at: 5 })], checks: [check(5, "mended")] }).trouble).toEqual([]);
     expect(noticed({ rides: [hang({ at: 5 })], checks: [check(4, "mended")] }).trouble).toEqual(["bottom"]);
     expect(noticed({ rides: [hang({ at: 5 })], checks: [check(6, "sound")] }).trouble).toEqual(["bottom"]);
-    const bigger = fitted({ main: known(boreJet(180)) }, FOUND);
-    expect(noticed({ rides: [hang({ situation: bigger })] }).trouble).toEqual([]);
+    const other = fitted({ pilot: known(boreJet(47.5)) }, FOUND);
+    expect(noticed({ rides: [hang({ situation: other })] }).trouble).toEqual([]);
     expect(noticed({ rides: [hang({ situation: inAir(dryAir(1.1), FOUND) })] }).trouble).toEqual([]);
     expect(noticed({ rides: [hang({ situation: inAir(dryAir(1.19), FOUND) })] }).trouble).toEqual(["bottom"]);
+  });
+
+  test("[A9] what was noticed stays while only parts change that do not reach there", () => {
+    const main = fitted({ main: known(boreJet(180)) }, FOUND);
+    const reports = [saw("hangs-after-closing"), saw("pulls-smoothly"), saw("will-not-rev-out")];
+    expect(noticed({ rides: [ride(reports)] })).toEqual({ trouble: ["bottom", "top"], health: ["middle"] });
+    expect(noticed({ rides: [ride(reports, { situation: main })] }).trouble).toEqual(["bottom"]);
+    const screw = withScrew(2.75, FOUND);
+    expect(noticed({ rides: [ride(reports, { situation: screw })] })).toEqual({
+      trouble: ["top"],
+      health: ["middle"],
+    });
   });
 
   test("a fresh start or the last mend, the later", () => {

@@ -1,4 +1,5 @@
 import type { Sign } from "../belief/catalogue.ts";
+import { sameMixture } from "../belief/same-mixture.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { BikeCase } from "./case.ts";
 import { feelsTheSame, situationKey } from "./situation-key.ts";
@@ -39,15 +40,20 @@ export const feltAsNow = (story: BikeCase): ReadonlySet<string> =>
       .map(({ situation }) => situationKey(situation)),
   );
 
-export function noticedNow({ story, belief }: Pick<Weighing, "story" | "belief">): Noticed {
-  const here = feltAsNow(story);
+export function noticedNow({
+  story,
+  belief,
+  present,
+}: Pick<Weighing, "story" | "belief" | "present">): Noticed {
   const from = since(story);
   const trouble = new Set<Band>();
   const health = new Set<Band>();
   const reported = new Set<Band>();
   for (const { observation } of belief.sites) {
-    if (observation.kind !== "sign" || !here.has(observation.situation) || observation.at <= from) continue;
-    const band = bandOfStretch(observation.stretch);
+    if (observation.kind !== "sign" || observation.at <= from) continue;
+    const { stretch } = observation;
+    if (!sameMixture(observation, { stretch, shift: present.shift })) continue;
+    const band = bandOfStretch(stretch);
     const says = verdictOf(observation.sign, observation.seen);
     reported.add(band);
     if (says === "trouble") trouble.add(band);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { boreJet, dryAir, fitted, inAir } from "../metering/test-situations.ts";
+import { boreJet, dryAir, fitted, inAir, withScrew } from "../metering/test-situations.ts";
 import { known } from "../parts/known.ts";
 import type { BikeCase, CheckResult } from "./case.ts";
 import { rideStep } from "./ride-step.ts";
@@ -57,6 +57,33 @@ describe("[A10] ride what was fitted", () => {
     expect(heard({ rides: [ride([], { at: 5 })], checks: [mended] })).toBe(false);
     expect(heard({ rides: [ride([], { at: 6 })], checks: [mended] })).toBe(true);
     expect(heard({ rides: [ride([], { at: 6 })], freshStartAt: 7 })).toBe(false);
+  });
+});
+
+describe("[A10] a turned screw is proved on the stand", () => {
+  const turned = withScrew(2.5, FOUND);
+  const reports = [saw("dives-below-idle"), saw("pulls-smoothly")];
+
+  test("when the screw alone was turned since these parts were ridden: in four minutes, and before anything else", () => {
+    const given = { now: turned, rides: [ride(reports)] };
+    expect(step(given)).toMatchObject({ id: "stand", minutes: 4, tools: [] });
+    expect(step(given).title).toMatch(/^Let it idle and snap it open/);
+    expect(step(given).how.join(" ")).toMatch(/20 seconds at idle/);
+    expect(step(given).cautions).not.toContain("test-riding");
+    expect(step(given).worth).toBeCloseTo(50 / 4, 9);
+    expect(adviceOf(story(given)).step).toMatchObject({ kind: "ride", id: "stand" });
+  });
+
+  test("not when another part was changed too, nor when nothing was heard since the last mend", () => {
+    const both = fitted({ main: known(boreJet(180)) }, turned);
+    expect(step({ now: both, rides: [ride(reports)] }).id).toBe("ride");
+    expect(step({ now: turned, rides: [ride(reports)], freshStartAt: 9 }).id).toBe("ride");
+  });
+
+  test("once it was heard of, it is ridden like any other", () => {
+    const rides = [ride(reports), ride([saw("idles-steadily")], { at: 2, situation: turned })];
+    expect(step({ now: turned, rides }).id).not.toBe("stand");
+    expect(step({ now: turned, rides }).worth).toBe(0);
   });
 });
 

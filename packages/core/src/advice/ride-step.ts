@@ -1,12 +1,13 @@
 import { chanceBelow, mixtureAt } from "../belief/reading.ts";
+import type { Setup } from "../parts/setup.ts";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import { type Step, surenessOf } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
 import { noticedNow, since } from "./complaint.ts";
-import { RIDE_MINUTES } from "./labour.ts";
+import { RIDE_MINUTES, STAND_MINUTES } from "./labour.ts";
 import { reasonsAt } from "./reasons.ts";
-import { partsKey } from "./situation-key.ts";
+import { partsButTheScrew, partsKey } from "./situation-key.ts";
 import { knockNotes } from "./stop-step.ts";
 import { bandOf } from "./stretch-words.ts";
 import { topThrottle, topThrottleText } from "./top-throttle.ts";
@@ -24,7 +25,9 @@ const UNHEARD_WORTH = 50;
 export function rideStep(weighing: Weighing): Step {
   const { story, belief, present, words } = weighing;
   const say = words.steps.ride;
-  const heard = heardOf(story);
+  const heard = heardOf(story, partsKey);
+  // A turned screw is proved on the stand: it is felt at idle and on a quick opening, and nowhere else. Rule A10.
+  const stand = !heard && heardOf(story, partsButTheScrew);
   const top = topThrottle(belief, present.shift);
   const chanceRight = SPOKEN_OPENINGS.map((opening) => ({
     opening,
@@ -46,31 +49,36 @@ export function rideStep(weighing: Weighing): Step {
   const confirms = open.length === 0 && heard;
   const asked = open.slice(0, 3).map(({ opening }) => opening);
   const title = !heard
-    ? say.unheard
+    ? stand
+      ? say.onStand
+      : say.unheard
     : !confirms
       ? say.again([...asked].sort((a, b) => a - b))
       : trouble.size === 0
         ? say.confirm
         : say.rideOn;
+  const minutes = stand ? STAND_MINUTES : RIDE_MINUTES;
   return {
     kind: "ride",
-    id: confirms ? "confirm" : "ride",
+    id: confirms ? "confirm" : stand ? "stand" : "ride",
     title,
-    how: say.how(top),
-    tools: say.tools,
+    how: stand ? say.howOnStand : say.how(top),
+    tools: stand ? [] : say.tools,
     why: open.length === 0 ? [] : reasonsAt(weighing, open[0]!.opening),
     expect: !confirms ? say.expectMore : trouble.size === 0 ? say.expectConfirmed : say.expectSame,
     wrongIf: say.wrongIf,
     undo: say.undo,
     sure: surenessOf(open.length === 0 ? allRight : 0.5),
-    minutes: RIDE_MINUTES,
-    worth: heard ? 0 : UNHEARD_WORTH / RIDE_MINUTES,
-    cautions: [
-      "test-riding",
-      "runaway",
-      "noise",
-      ...(top === "free" ? [] : (["seizure-at-full-throttle"] as const)),
-    ],
+    minutes,
+    worth: heard ? 0 : UNHEARD_WORTH / minutes,
+    cautions: stand
+      ? ["fumes", "hot-parts", "free-revving"]
+      : [
+          "test-riding",
+          "runaway",
+          "noise",
+          ...(top === "free" ? [] : (["seizure-at-full-throttle"] as const)),
+        ],
     changes: [],
     situation: null,
     opening: null,
@@ -80,10 +88,10 @@ export function rideStep(weighing: Weighing): Step {
 }
 
 /** True when a ride or test was reported on the parts as fitted now, in whatever air, since the last mend. */
-function heardOf(story: BikeCase): boolean {
-  const parts = partsKey(story.now.setup);
+function heardOf(story: BikeCase, keyOf: (setup: Setup) => string): boolean {
+  const parts = keyOf(story.now.setup);
   const from = since(story);
   return [...story.rides, ...story.tests, ...(story.sounds ?? [])].some(
-    ({ at: when, situation }) => when > from && partsKey(situation.setup) === parts,
+    ({ at: when, situation }) => when > from && keyOf(situation.setup) === parts,
   );
 }

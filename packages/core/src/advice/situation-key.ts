@@ -1,6 +1,7 @@
 import type { Situation } from "../metering/situation.ts";
 import { log } from "../numerics/elementary.ts";
 import type { Jet } from "../parts/jet.ts";
+import { UNKNOWN } from "../parts/known.ts";
 import type { Setup } from "../parts/setup.ts";
 
 /** The same text for the same metering parts. */
@@ -16,6 +17,9 @@ export function partsKey({ pilot, main, needle, clip, needleJet, cutaway, screw,
     fuelLift.part ?? "?",
   ].join("|");
 }
+
+/** The same text for the same metering parts, however far the screw is out. */
+export const partsButTheScrew = (setup: Setup): string => partsKey({ ...setup, screw: UNKNOWN });
 
 /**
  * The same text for the same parts in nearly the same air and fuel: what is noticed twice there is one

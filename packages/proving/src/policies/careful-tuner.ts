@@ -4,7 +4,7 @@ import { ride } from "../world/report-of.ts";
 import { tryTest } from "../world/try-test.ts";
 import type { World } from "../world/world.ts";
 import { mayGoOn, type Policy } from "./policy.ts";
-import { chartStep, lookAndMend } from "./steps.ts";
+import { chartStep, lookAndMend, tryOut } from "./steps.ts";
 import { CHECK_FIRST, complaints, fitsStrokes } from "./symptoms.ts";
 
 /** Looks made before any jet: fuel, filter, boots, cable, choke, flow, plug, head, compression. Common practice, no source. */
@@ -69,8 +69,10 @@ export const carefulTuner: Policy = {
           list.find(({ stretch, feel }) => stretch === "top" && feel === "lean") ??
           list.find(({ stretch }) => stretches.includes(stretch));
         if (worst === undefined) return;
-        world.fit(chartStep(world, worst.stretch, worst.feel === "lean" ? 1 : -1));
-        goOut();
+        const change = chartStep(world, worst.stretch, worst.feel === "lean" ? 1 : -1);
+        world.fit(change);
+        report = tryOut(world, change, null, report);
+        follow();
         // Between two that bracket it: the richer stays.
         if (
           last !== null &&

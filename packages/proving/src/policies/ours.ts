@@ -2,7 +2,7 @@ import { type Advice, checkById, nextStep, type Step, testById } from "@jetwrigh
 import { english } from "@jetwright/core/words/en";
 import { LIFTS, type PartName, type Parts } from "../truth/bike.ts";
 import { looksFor } from "../world/looks.ts";
-import { ride } from "../world/report-of.ts";
+import { onTheStand, ride } from "../world/report-of.ts";
 import { tryTest } from "../world/try-test.ts";
 import { isClean, type World } from "../world/world.ts";
 import type { Notes } from "./notes.ts";
@@ -97,7 +97,11 @@ function take(world: World, told: ToldCase, step: Step): boolean {
         change[name] = wanted[name]!;
       }
       world.fit(change as Partial<Parts>);
-      told.rode(ride(world, step.topThrottle, before.seems), true);
+      const screwOnly = Object.keys(change).every((name) => name === "turns");
+      told.rode(
+        screwOnly ? onTheStand(world, before.seems) : ride(world, step.topThrottle, before.seems),
+        true,
+      );
       return true;
     }
     case "read-parts": {

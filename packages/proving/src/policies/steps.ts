@@ -1,6 +1,8 @@
 import { checkById } from "@jetwright/core";
 import type { Parts } from "../truth/bike.ts";
 import { stepped } from "../truth/sizes.ts";
+import { ON_THE_STAND, onTheStand, type Report, ride } from "../world/report-of.ts";
+import { STRETCHES } from "../world/stretches.ts";
 import type { World } from "../world/world.ts";
 import type { Complaint } from "./symptoms.ts";
 
@@ -28,6 +30,27 @@ export function chartStep(world: World, stretch: Complaint["stretch"], way: 1 | 
     case "top":
       return { main: stepped("main", numbering, main ?? world.parts.main, way) };
   }
+}
+
+/**
+ * Tries what was fitted: on the stand where the screw alone was turned, and what was said of the rest stays said; else on
+ * a ride.
+ */
+export function tryOut(
+  world: World,
+  change: Partial<Parts>,
+  before: readonly number[] | null,
+  last: Report,
+): Report {
+  if (Object.keys(change).some((name) => name !== "turns")) return ride(world, "free", before);
+  const stand = onTheStand(world, before);
+  const { strokes } = world.drawn.bike.engine;
+  const bottom = new Set(
+    STRETCHES.filter(({ name }) => ON_THE_STAND.includes(name)).flatMap(({ says }) =>
+      Object.values(says(strokes)).flat(),
+    ),
+  );
+  return { said: [...last.said.filter(({ sign }) => !bottom.has(sign)), ...stand.said], felt: stand.felt };
 }
 
 /** Makes a look, and mends what it finds. */

@@ -2,7 +2,7 @@ import type { Parts } from "../truth/bike.ts";
 import { ride } from "../world/report-of.ts";
 import type { World } from "../world/world.ts";
 import { mayGoOn, type Policy } from "./policy.ts";
-import { chartStep, lookAndMend } from "./steps.ts";
+import { chartStep, lookAndMend, tryOut } from "./steps.ts";
 import { CHECK_FIRST, type Complaint, complaints, fitsStrokes } from "./symptoms.ts";
 
 /** The symptom table of a manual, followed to the letter: the worst stretch, one step of the part it names. */
@@ -26,8 +26,9 @@ export const symptomChart: Policy = {
       const worst = worstOf(complaints(report, strokes));
       if (worst === null) return;
       const before = { parts: world.parts, seems: world.seems("free") };
-      world.fit(chartStep(world, worst.stretch, worst.feel === "lean" ? 1 : -1));
-      report = ride(world, "free", before.seems);
+      const change = chartStep(world, worst.stretch, worst.feel === "lean" ? 1 : -1);
+      world.fit(change);
+      report = tryOut(world, change, before.seems, report);
       if (!mayGoOn(world)) return;
       const judged = report.felt.find(({ at }) => at === AT[worst.stretch]);
       if (judged?.felt === "worse") undo(world, before.parts);

@@ -31,14 +31,31 @@ export function ride(world: World, throttle: Throttle, before: readonly number[]
   return reportOf(world, throttle, before);
 }
 
+/** Minutes at idle and on quick openings to tell what a turned screw did. */
+const STAND_MINUTES = 4;
+/** The stretches that tell something there. */
+export const ON_THE_STAND: readonly Stretch["name"][] = ["idle", "closing", "snap"];
+
+/** Idles it and blips it where it stands, and says what the bottom does: after a turn of the screw alone. */
+export function onTheStand(world: World, before: readonly number[] | null): Report {
+  world.run("stay below 3/4", STAND_MINUTES, false);
+  return reportOf(world, "stay below 3/4", before, ON_THE_STAND);
+}
+
 /** Stretch by stretch from the true mixture, then what else the bike shows, then against the ride before. */
-function reportOf(world: World, throttle: Throttle, before: readonly number[] | null): Report {
+function reportOf(
+  world: World,
+  throttle: Throttle,
+  before: readonly number[] | null,
+  of: readonly Stretch["name"][] = STRETCHES.map(({ name }) => name),
+): Report {
   const { rider } = world;
   const { strokes } = world.drawn.bike.engine;
   const seems = world.seems(throttle);
   const said: Said[] = [];
   const felt: Verdict[] = [];
   for (const stretch of STRETCHES) {
+    if (!of.includes(stretch.name)) continue;
     if (stretch.name === "top" && throttle === "stay below 3/4") continue;
     const chance = world.chance("report", stretch.name);
     if (chance.of(rider.lapses)) continue;

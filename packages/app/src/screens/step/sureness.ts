@@ -6,7 +6,7 @@ import type { Words } from "../../words/en.ts";
  * learns more, and a looking over, have none. A ride that confirms changes nothing, so it says of what it is sure.
  */
 export function surenessText({ kind, id, sure }: Step, words: Words["step"]): string | null {
-  if (kind === "stop" || kind === "look-over" || (kind === "ride" && id === "ride")) return null;
+  if (kind === "stop" || kind === "look-over" || (kind === "ride" && id !== "confirm")) return null;
   const degree = words.sureness[sure.words];
   return id === "confirm" ? words.sureRight(degree) : words.sure(degree);
 }

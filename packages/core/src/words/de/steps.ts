@@ -113,6 +113,13 @@ const readParts: Steps["readParts"] = {
 
 const ride: Steps["ride"] = {
   unheard: "Fahr es, wie es ist, und berichte, was es tut",
+  onStand:
+    "Lass es im Leerlauf laufen, reiß das Gas kurz auf und berichte, was die gedrehte Schraube getan hat",
+  howOnStand: [
+    "Motor ganz warm, auf dem Ständer, im Freien oder mit abgeleitetem Abgas.",
+    "20 Sekunden Leerlauf. Dann dreimal schnell auf 1/4 öffnen und zurück, dazwischen Zeit zum Beruhigen.",
+    "Berichte gegenüber vorher: wie es im Leerlauf läuft, wie es anspricht und wie es in den Leerlauf zurückkommt.",
+  ],
   confirm: "Nichts muss geändert werden: mit dieser Fahrt bestätigen",
   rideOn: "Keine Änderung lohnt jetzt ihre Minuten: weiterfahren und berichten, was sich ändert",
   again: (sorted) => `Noch einmal fahren und berichten: ${openings.atEach(sorted)}`,

@@ -130,6 +130,13 @@ const readParts = {
 const ride = {
   /** Nothing was heard of the parts as fitted. */
   unheard: "Ride it as it is, and report what it does",
+  /** The screw alone was turned since. */
+  onStand: "Let it idle and snap it open, and report what the turned screw did",
+  howOnStand: [
+    "Engine fully warm, on the stand, outdoors or with the exhaust led away.",
+    "20 seconds at idle. Then a quick opening to 1/4 and back, three times, with time to settle in between.",
+    "Report how it idles, how it answers and how it comes back to idle, against before the turn.",
+  ],
   confirm: "Nothing needs changing: confirm it with this ride",
   rideOn: "No change is worth its minutes now: ride on, and report what changes",
   /** @param sorted one to three openings, from closed up */

@@ -109,6 +109,12 @@ const readParts: Steps["readParts"] = {
 
 const ride: Steps["ride"] = {
   unheard: "Sal con ella como está y cuenta lo que hace",
+  onStand: "Déjala al ralentí, abre de golpe y cuenta qué ha hecho el tornillo girado",
+  howOnStand: [
+    "Motor bien caliente, en el caballete, al aire libre o con el escape conducido fuera.",
+    "20 segundos al ralentí. Luego tres aperturas rápidas hasta 1/4 y vuelta, dejando que se asiente entre ellas.",
+    "Cuenta, comparado con antes del giro, cómo va el ralentí, cómo responde y cómo vuelve al ralentí.",
+  ],
   confirm: "No hay nada que cambiar: confírmalo con esta salida",
   rideOn: "Ningún cambio vale ahora sus minutos: sigue rodando y cuenta lo que cambie",
   again: (sorted) => `Vuelve a salir y cuenta cómo va ${openings.atEach(sorted)}`,
