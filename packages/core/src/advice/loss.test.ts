@@ -52,7 +52,7 @@ describe("loss of a wrong mixture", () => {
     OPENINGS.forEach((_, i) => {
       slopes += MINUTES[i]! * STEEPNESS[i]!;
     });
-    expect(slopes / 100).toBeCloseTo(120, 9); // minutes for each per cent rich everywhere
+    expect(slopes / 100).toBeCloseTo(300, 9); // minutes for each per cent rich everywhere
   });
 
   test("the top is from three quarters up", () => {

@@ -14,7 +14,7 @@ export const STEEPNESS: readonly number[] = OPENINGS.map((opening) =>
 const WEIGHT: readonly number[] = [0.1, 0.08, 0.1, 0.08, 0.1, 0.1, 0.1, 0.08, 0.08, 0.08, 0.1];
 
 /** Minutes of trouble that each per cent too rich everywhere adds, once it is clearly rich. Estimate. */
-const MINUTES_PER_PERCENT_RICH = 120;
+const MINUTES_PER_PERCENT_RICH = 300;
 
 /** Minutes for one unit of loss at each opening: clearly rich costs the same slope everywhere. */
 export const MINUTES: readonly number[] = OPENINGS.map(

@@ -50,11 +50,11 @@ describe("[A8] know what is fitted", () => {
     }
   });
 
-  test("0.6 of that trouble over 25 minutes: rich by 10 % costs about 12 minutes for each weighted per cent", () => {
-    // One opening, full throttle: weight 0.1 of 120 minutes for each per cent, less what LINEX saves near right.
+  test("0.6 of that trouble over 25 minutes: rich by 10 % costs about 30 minutes for each weighted per cent", () => {
+    // One opening, full throttle: weight 0.1 of 300 minutes for each per cent, less what LINEX saves near right.
     const rich = stateOf((opening) => (opening === 1 ? 0.1 : 0), 1e-6);
     const step = readPartsStep(weighingOf(without({ main: UNKNOWN }, []), sureOf(rich)))[0]!;
-    const loss = ((0.1 * 100 * 120) / 20) * (Math.exp(-2) + 2 - 1);
+    const loss = ((0.1 * 100 * 300) / 20) * (Math.exp(-2) + 2 - 1);
     expect(step.worth).toBeCloseTo((0.6 * loss) / 25, 2);
     expect(step.minutes).toBe(25);
   });

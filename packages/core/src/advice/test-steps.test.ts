@@ -97,7 +97,7 @@ describe("[A9] the complaint first", () => {
     );
     expect(below.length).toBeGreaterThan(0);
     for (const id of below) expect(worth(calm, id) / worth(troubled, id)).toBeCloseTo(4, 9);
-    expect(calm[0]!.id).toBe("screw-sweep-air");
+    expect(calm.slice(0, 2).map(({ id }) => id)).toContain("screw-sweep-air");
   });
 });
 

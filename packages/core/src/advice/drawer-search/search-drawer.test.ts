@@ -170,8 +170,8 @@ describe("search of a whole drawer", () => {
       expect(bestSetups(space, 20, undefined, tally)).toHaveLength(20);
       expect(tally.bytes).toBeLessThan(20e6);
       expect(tally.opened).toBeLessThan(0.15 * tally.pairs);
-      expect(tally.floors).toBeLessThan(30_000);
-      expect(tally.losses).toBeLessThan(4000);
+      expect(tally.floors).toBeLessThan(90_000);
+      expect(tally.losses).toBeLessThan(4500);
     }
   }, 60_000);
 
