@@ -33,6 +33,7 @@ export function chanceWithFaults(
   sign: Sign,
   present: readonly FaultId[],
   spared: Spared = AS_USUAL,
+  fresh = 1,
 ): Plateaus {
   let { rich, right, lean } = sign.chance;
   for (const fault of present) {
@@ -46,7 +47,7 @@ export function chanceWithFaults(
     } else {
       // The table's figure is for the fault with the jets right: take out what a right mixture already gives.
       const room = 1 - sign.chance.right;
-      const added = room > 0 ? Math.max(0, (withFault - sign.chance.right) / room) : 0;
+      const added = room > 0 ? fresh * Math.max(0, (withFault - sign.chance.right) / room) : 0;
       rich = added + (1 - added) * rich;
       right = added + (1 - added) * right;
       lean = added + (1 - added) * lean;
@@ -84,6 +85,7 @@ export interface SignLikelihood {
  * @param opening mean opening it speaks of
  * @param present faults known to have been there at the time (found and mended later)
  * @param spared what each fault leaves of a sign of health, in the light of what it left before (rule B21)
+ * @param fresh the share of a fault's own figure for a sign of trouble that still counts, 0 to 1 (rule B22)
  */
 export function signLikelihood(
   sign: Sign,
@@ -91,13 +93,14 @@ export function signLikelihood(
   opening: number,
   present: readonly FaultId[] = [],
   spared: Spared = AS_USUAL,
+  fresh = 1,
 ): SignLikelihood {
   const altering = FAULTS.filter((fault) => sign.faults[fault] !== undefined && !present.includes(fault));
   const told = present.some((fault) => sign.faults[fault] === undefined && reaches(fault, opening))
     ? HIDDEN
     : 1;
   const chances = (faults: readonly FaultId[]): Plateaus =>
-    towardsNothing(seenOrNot(chanceWithFaults(sign, faults, spared), seen), told);
+    towardsNothing(seenOrNot(chanceWithFaults(sign, faults, spared, fresh), seen), told);
   const sound = chances(present);
   const withFault = altering.map((fault) => [fault, chances([...present, fault])] as const);
   let least = Infinity;

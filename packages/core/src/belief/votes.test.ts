@@ -137,4 +137,41 @@ describe("votes", () => {
       expect(beside!.likelihood).toEqual(alone);
     });
   });
+
+  describe("[B22] trouble that was told before", () => {
+    // With the jets right it is seen once in ten, with the fault in one half of what is left: 0.55 in all.
+    const trouble = exampleSign({
+      group: "t",
+      chance: { rich: 0.1, right: 0.1, lean: 0.1 },
+      faults: { ignition: 0.55 },
+    });
+    const odds = (...seen: Parameters<typeof votes>[0]) =>
+      votes(seen, nobody).map(
+        ({ likelihood }) =>
+          factorValue(likelihood.faults.get("ignition")!, 0) / factorValue(likelihood.sound, 0),
+      );
+    const at = (time: number, what: Parameters<typeof exampleSeen>[1] = {}) =>
+      exampleSeen(trouble, { at: time, situation: `s${time}`, ...what });
+    const counted = (share: number): number => (0.1 + share * 0.5 * 0.9) / 0.1;
+
+    test("counts half for the fault the second time, a third the third, in whatever order it is told", () => {
+      const [first, second, third] = odds(at(1), at(2), at(3));
+      expect(first).toBeCloseTo(counted(1), 9);
+      expect(second).toBeCloseTo(counted(1 / 2), 9);
+      expect(third).toBeCloseTo(counted(1 / 3), 9);
+      expect(odds(at(3), at(2), at(1))).toEqual([third, second, first]);
+    });
+
+    test("of another group is news, and so is what was looked for and not there before", () => {
+      const other = exampleSeen({ ...trouble, id: "other", group: "u" }, { at: 1 });
+      expect(odds(other, at(2))[1]).toBeCloseTo(counted(1), 9);
+      expect(odds(at(1, { seen: false }), at(2))[1]).toBeCloseTo(counted(1), 9);
+      expect(odds(at(1), at(2, { seen: false }))[1]).toBeCloseTo(0.45 / 0.9, 9);
+    });
+
+    test("says of the mixture what it always says", () => {
+      const [first, second] = votes([at(1), at(2)], nobody);
+      expect(second!.likelihood.sound).toEqual(first!.likelihood.sound);
+    });
+  });
 });

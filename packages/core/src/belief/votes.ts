@@ -47,15 +47,25 @@ const CATALOGUE = 3;
 
 /**
  * A fault that left one thing well is likely a slight one, and leaves the next well too: what signs of health say
- * against a fault is worked out in the order of time, each in the light of those before. Rule B21.
+ * against a fault is worked out in the order of time, each in the light of those before. Rule B21. A sign of trouble that
+ * was told before is likely told again, with the fault or without: the second time it counts half for it. Rule B22.
  */
 function oneBike(chosen: readonly Vote[], presentAt: (at: number) => readonly FaultId[]): readonly Vote[] {
   const inTime = [...chosen].sort((a, b) => Number(speaksBefore(a, b)) - Number(speaksBefore(b, a)));
   const leftWell = new Map<FaultId, number>();
+  const toldBefore = new Map<string, number>();
   const likelihoods = new Map<Vote, SignLikelihood>();
   for (const vote of inTime) {
     const { sign, seen, stretch, at } = vote.observation;
-    if (!sign.healthy) continue;
+    const centre = stretchCentre(stretch);
+    if (!sign.healthy) {
+      const times = toldBefore.get(sign.group) ?? 0;
+      if (!seen) continue;
+      toldBefore.set(sign.group, times + 1);
+      if (times === 0) continue;
+      likelihoods.set(vote, signLikelihood(sign, seen, centre, presentAt(at), undefined, 1 / (1 + times)));
+      continue;
+    }
     const spared = new Map<FaultId, number>();
     for (const fault of FAULTS) {
       const usual = shareLeft(sign, fault);
@@ -64,7 +74,7 @@ function oneBike(chosen: readonly Vote[], presentAt: (at: number) => readonly Fa
       spared.set(fault, (CATALOGUE * usual + well) / (CATALOGUE + well));
       if (seen) leftWell.set(fault, well + toldAgainst(vote.likelihood, fault));
     }
-    likelihoods.set(vote, signLikelihood(sign, seen, stretchCentre(stretch), presentAt(at), spared));
+    likelihoods.set(vote, signLikelihood(sign, seen, centre, presentAt(at), spared));
   }
   return chosen.map((vote) => ({ ...vote, likelihood: likelihoods.get(vote) ?? vote.likelihood }));
 }
