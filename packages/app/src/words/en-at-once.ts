@@ -1,7 +1,7 @@
-import { backup, take, update } from "./en/backup.ts";
 import { bike } from "./en/bike.ts";
 import { fitted } from "./en/fitted.ts";
 import { home } from "./en/home.ts";
+import { kept, update } from "./en/kept.ts";
 import { pictures } from "./en/pictures.ts";
 import { right } from "./en/right.ts";
 import { settings } from "./en/settings.ts";
@@ -9,7 +9,7 @@ import { step } from "./en/step.ts";
 
 /** The English that a first visit can meet before anything else is loaded: the list, a bike and its next step. */
 export const atOnce = {
-  backup,
+  backup: kept,
   bike,
   fitted,
   home,
@@ -17,6 +17,5 @@ export const atOnce = {
   right,
   settings,
   step,
-  take,
   update,
 };

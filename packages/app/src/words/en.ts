@@ -1,5 +1,6 @@
 import { air } from "./en/air.ts";
 import { ask } from "./en/ask.ts";
+import { backup, take } from "./en/backup.ts";
 import { best } from "./en/best.ts";
 import { cards } from "./en/cards.ts";
 import { change } from "./en/change.ts";
@@ -34,6 +35,8 @@ export const en = {
   proof,
   report,
   ask,
+  backup,
+  take,
   sheet,
   history,
   listen,

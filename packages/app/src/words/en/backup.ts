@@ -1,6 +1,7 @@
-const records = (count: number): string => (count === 1 ? "1 record" : `${count} records`);
+import { kept, records } from "./kept.ts";
 
 export const backup = {
+  ...kept,
   title: "Backup",
   back: "Bikes",
   lead: "The log lives on this device alone. A copy in another place keeps it through a lost or broken phone.",
@@ -10,10 +11,6 @@ export const backup = {
     since === 0
       ? `Last copied ${day}, and nothing written since.`
       : `Last copied ${day}; ${records(since)} since.`,
-  due: "The last copy is old",
-  dueNever: "No copy yet",
-  dueWords: (since: number) => `${records(since)} stand on this device alone.`,
-  dueDo: "Make a copy",
   save: "Save a copy as a file",
   share: "Send a copy to another app",
   fileName: (day: string) => `jetwright-${day}.jsonl`,
@@ -62,14 +59,6 @@ export const backup = {
   sevenDays:
     "This browser clears what a page keeps after seven days without a visit. Put the app on the home screen: there it stays.",
   privateWindow: "In a private window everything is gone once the window is closed: use a normal one.",
-  notKept: {
-    "storage-full":
-      "Not kept: this phone's storage is full. Free some space and keep it again; nothing is lost.",
-    "storage-closed":
-      "Not kept: the browser would not open its storage. A private window or a blocked site can do that. Copy the log to a file, then open the page in a normal window.",
-    "storage-lost":
-      "Not kept: this page has lost its storage, as happens when a newer version is open in another tab. Load the page again, then write it down; what was kept before is there.",
-  },
   notUsed: "Kept and not used",
   keptNewer: (count: number) => `${records(count)} written by a newer version. Update the app to use them.`,
   keptUnknown: (kinds: string) => `Records of kinds this version does not know: ${kinds}.`,
@@ -95,11 +84,4 @@ export const take = {
   taken: "Kept.",
   toBike: "To the bike",
   unreadable: "Some of it cannot be read and would be left out.",
-};
-
-export const update = {
-  there: "A new version is there.",
-  hint: "Nothing written is touched.",
-  load: "Load it",
-  later: "Later",
 };
