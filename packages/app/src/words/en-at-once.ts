@@ -2,7 +2,7 @@ import { bike } from "./en/bike.ts";
 import { fitted } from "./en/fitted.ts";
 import { home } from "./en/home.ts";
 import { kept, update } from "./en/kept.ts";
-import { pictures } from "./en/pictures.ts";
+import { mixturePicture } from "./en/mixture-picture.ts";
 import { right } from "./en/right.ts";
 import { settings } from "./en/settings.ts";
 import { step } from "./en/step.ts";
@@ -13,7 +13,7 @@ export const atOnce = {
   bike,
   fitted,
   home,
-  pictures,
+  pictures: mixturePicture,
   right,
   settings,
   step,

@@ -12,6 +12,7 @@ import { lookOver } from "./en/look-over.ts";
 import { newBike } from "./en/new-bike.ts";
 import { orders } from "./en/orders.ts";
 import { photos } from "./en/photos.ts";
+import { pictures } from "./en/pictures.ts";
 import { proof } from "./en/proof.ts";
 import { report } from "./en/report.ts";
 import { sheet } from "./en/sheet.ts";
@@ -32,6 +33,7 @@ export const en = {
   newBike,
   orders,
   photos,
+  pictures,
   proof,
   report,
   ask,
