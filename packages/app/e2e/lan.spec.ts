@@ -1,43 +1,15 @@
-import { type ChildProcess, spawn } from "node:child_process";
 import { createHash, type X509Certificate } from "node:crypto";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { connect } from "node:tls";
 import { type Browser, expect, test } from "@playwright/test";
+import { serveLan } from "./serve-lan.ts";
 
 // A phone on the shop's own network. The name leads to this machine by a rule of the browser; that the phone trusts
 // the certificate is played by the fingerprint of its key, which the browser is told to accept (its names are held against it in the server's own tests).
 
-const ROOT = join(import.meta.dirname, "../../..");
 const NAME = "bench-of-the-test.local";
-
-interface Ports {
-  readonly port: number;
-  readonly securePort: number;
-}
-
-function serveLan(data: string): { readonly child: ChildProcess; readonly ports: Promise<Ports> } {
-  const ports = ["--port", "0", "--lan-port", "0", "--trust-port", "0"];
-  const main = join(ROOT, "packages/server/src/run/main.ts");
-  const child = spawn(
-    process.execPath,
-    ["--import", "tsx", main, "--lan", ...ports, "--data", data, "--app", join(ROOT, "dist/app")],
-    { cwd: ROOT, stdio: ["ignore", "pipe", "ignore"], env: { ...process.env, DATABASE_URL: "" } },
-  );
-  let said = "";
-  return {
-    child,
-    ports: new Promise((resolve, reject) => {
-      child.once("exit", () => reject(new Error(`The server ended by itself:\n${said}`)));
-      child.stdout?.on("data", (chunk: Buffer) => {
-        said += chunk;
-        const [line] = /\{[^\n]*"what":"listening"[^\n]*\}/.exec(said) ?? [];
-        if (line !== undefined) resolve(JSON.parse(line) as Ports);
-      });
-    }),
-  };
-}
 
 /** The certificate that a port answers with, whoever made it. */
 const certificateAt = (port: number): Promise<X509Certificate> =>
