@@ -1,46 +1,17 @@
-import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { hostname, tmpdir } from "node:os";
 import { join } from "node:path";
-import { chromium } from "@playwright/test";
 import { serveLan } from "./serve-lan.ts";
+import { browserOf, steps, trustingHome } from "./trusting-home.ts";
 
 // A browser that trusts the authority of `--lan` as a person makes it: by putting the certificate of the trust page into
-// its list. Debian's Chromium reads ~/.pki/nssdb, and libnss3-tools writes it (certutil). No certificate error is told
-// to be overlooked. Build the app first; prints what came of each step, and ends with 1 where one was otherwise.
+// its list. No certificate error is told to be overlooked. Build the app first; prints what came of each step, and ends with 1 where one was otherwise.
 
-const CHROMIUM = process.env.CHROMIUM ?? "/usr/bin/chromium";
 const NAME = `${hostname().toLowerCase().split(".")[0]}.local`;
 
 const folder = mkdtempSync(join(tmpdir(), "jetwright-trusted-"));
 const { child, ports } = serveLan(join(folder, "data"));
-let failures = 0;
-
-function step(what: string, found: unknown, wanted: unknown): void {
-  const right = JSON.stringify(found) === JSON.stringify(wanted);
-  if (!right) failures++;
-  console.log(`${right ? "as it should" : "OTHERWISE   "}  ${what}: ${JSON.stringify(found)}`);
-}
-
-/** A browser whose person has this home, and so this list of authorities. */
-const browserOf = (home: string) =>
-  chromium.launch({
-    executablePath: CHROMIUM,
-    env: { ...process.env, HOME: home },
-    args: [
-      ...[
-        "--no-sandbox",
-        "--disable-gpu",
-        "--disable-quic",
-        "--no-first-run",
-        "--disable-background-networking",
-      ],
-      // A machine here has no microphone; what is asked is whether a page of this address may have one.
-      ...["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"],
-      // As the network's names would lead there.
-      `--host-resolver-rules=MAP *.local 127.0.0.1`,
-    ],
-  });
+const { step, failures } = steps();
 
 /** The error that an address opens with; null where it opens. */
 async function errorAt(home: string, address: string): Promise<string | null> {
@@ -56,19 +27,6 @@ async function errorAt(home: string, address: string): Promise<string | null> {
   }
 }
 
-/** A home whose list of authorities has the certificate. */
-function trustingHome(certificate: Buffer): string {
-  const home = join(folder, "trusting");
-  const store = join(home, ".pki/nssdb");
-  mkdirSync(store, { recursive: true });
-  const file = join(folder, "authority.crt");
-  writeFileSync(file, certificate);
-  const certutil = (...args: string[]) => execFileSync("certutil", ["-d", `sql:${store}`, ...args]);
-  certutil("-N", "--empty-password");
-  certutil("-A", "-t", "C,,", "-n", "the shop", "-i", file);
-  return home;
-}
-
 try {
   const { securePort, trustPort } = await ports;
   const address = `https://${NAME}:${securePort}/#/more`;
@@ -76,7 +34,7 @@ try {
   mkdirSync(stranger);
   step("not trusted, it opens with", await errorAt(stranger, address), "ERR_CERT_AUTHORITY_INVALID");
   const got = await fetch(`http://localhost:${trustPort}/jetwright.crt`);
-  const home = trustingHome(Buffer.from(await got.arrayBuffer()));
+  const home = trustingHome(folder, Buffer.from(await got.arrayBuffer()));
   step("trusted, it opens with", await errorAt(home, address), null);
   const elsewhere = `https://another.local:${securePort}/`;
   step("at a name the certificate has not", await errorAt(home, elsewhere), "ERR_CERT_COMMON_NAME_INVALID");
@@ -107,4 +65,4 @@ try {
   child.kill("SIGKILL");
   rmSync(folder, { recursive: true, force: true });
 }
-process.exitCode = failures === 0 ? 0 : 1;
+process.exitCode = failures() === 0 ? 0 : 1;
