@@ -40,6 +40,21 @@ const rich = (spreads: number, rides: BikeCase["rides"], given: Partial<BikeCase
 const LITTLE = 1e-9;
 
 describe("[A7] no change on doubt", () => {
+  test("where trouble was noticed, taking away a third of all that is expected is no doubt", () => {
+    const weighing = rich(0, TROUBLE);
+    const saving = (share: number, where = 3 / 8): Candidate => ({
+      ...moving(["clip", where, 0.09]),
+      trouble: (1 - share) * weighing.present.trouble,
+    });
+    expect(chanceItHelps(weighing, saving(0.34))).toBeLessThan(0.6);
+    expect(isCalledFor(weighing, saving(0.34))).toBe(true);
+    expect(isCalledFor(weighing, saving(0.33))).toBe(false);
+    for (const rides of [ALL_WELL, NOTHING]) {
+      const calm = rich(0, rides);
+      expect(isCalledFor(calm, { ...saving(0.9), trouble: 0.1 * calm.present.trouble })).toBe(false);
+    }
+  });
+
   // A normal is above a point 0.2533 spreads below its middle with 60 %, 0.6745 with 75 % (tables [memory]).
   test("with trouble in its stretch a part must be 60 % likely to go the right way", () => {
     for (const [part, where] of [

@@ -33,10 +33,17 @@ export function isCalledFor(weighing: Weighing, candidate: Candidate): boolean {
     const band = bandOf(opening);
     if (part === "main" && change > 0 && candidate.changes.length === 1 && !health.has("top")) return true;
     if (health.has(band) && !trouble.has(band)) return false;
+    if (trouble.has(band) && takesMuchTrouble(weighing, candidate)) return true;
     const needed = trouble.has(band) ? WITH_TROUBLE : WITHOUT_NOTICE;
     return chanceOnWrongSide(weighing, candidate.shift, opening, change) >= needed;
   });
 }
+
+/** A change that takes away this share of all the trouble expected is not made on doubt. Estimate. */
+const MUCH = 1 / 3;
+
+const takesMuchTrouble = ({ present }: Weighing, { trouble }: Candidate): boolean =>
+  present.trouble - trouble >= MUCH * present.trouble;
 
 /** A bigger main jet that only doubt asks for, while another stretch has trouble. Rule A9. */
 export function onDoubtAlone(weighing: Weighing, candidate: Candidate): boolean {
