@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import { exampleSeen, exampleSign } from "./example-sign.ts";
 import { factorValue } from "./factor.ts";
-import { stretchAt, stretchOf } from "./state.ts";
+import { NO_SHIFT, stretchAt, stretchOf } from "./state.ts";
 import { votes } from "./votes.ts";
 
 const strong = exampleSign({ id: "z-strong", chance: { rich: 0.8, right: 0.1, lean: 0.1 } });
@@ -167,6 +167,12 @@ describe("votes", () => {
       expect(odds(other, at(2))[1]).toBeCloseTo(counted(1), 9);
       expect(odds(at(1, { seen: false }), at(2))[1]).toBeCloseTo(counted(1), 9);
       expect(odds(at(1), at(2, { seen: false }))[1]).toBeCloseTo(0.45 / 0.9, 9);
+    });
+
+    test("on parts that change the mixture there by 2 % it is news", () => {
+      const richer = (by: number) => ({ ...NO_SHIFT, pilot: NO_SHIFT.pilot.map(() => by) });
+      expect(odds(at(1), at(2, { shift: richer(0.021) }))[1]).toBeCloseTo(counted(1), 9);
+      expect(odds(at(1), at(2, { shift: richer(0.019) }))[1]).toBeCloseTo(counted(1 / 2), 9);
     });
 
     test("says of the mixture what it always says", () => {

@@ -3,6 +3,7 @@ import { SPOKEN_OPENINGS } from "../units/opening.ts";
 import { FAULTS, type FaultId } from "./catalogue.ts";
 import { factorValue } from "./factor.ts";
 import type { SignSeen } from "./observation.ts";
+import { sameMixture } from "./same-mixture.ts";
 import { type SignLikelihood, shareLeft, signLikelihood } from "./sign-likelihood.ts";
 import { direction, stretchCentre } from "./state.ts";
 
@@ -48,22 +49,24 @@ const CATALOGUE = 3;
 /**
  * A fault that left one thing well is likely a slight one, and leaves the next well too: what signs of health say
  * against a fault is worked out in the order of time, each in the light of those before. Rule B21. A sign of trouble that
- * was told before is likely told again, with the fault or without: the second time it counts half for it. Rule B22.
+ * was told at the same mixture is likely told again, with the fault or without: then it counts half for it. Rule B22.
  */
 function oneBike(chosen: readonly Vote[], presentAt: (at: number) => readonly FaultId[]): readonly Vote[] {
   const inTime = [...chosen].sort((a, b) => Number(speaksBefore(a, b)) - Number(speaksBefore(b, a)));
   const leftWell = new Map<FaultId, number>();
-  const toldBefore = new Map<string, number>();
+  const told: SignSeen[] = [];
   const likelihoods = new Map<Vote, SignLikelihood>();
   for (const vote of inTime) {
     const { sign, seen, stretch, at } = vote.observation;
     const centre = stretchCentre(stretch);
     if (!sign.healthy) {
-      const times = toldBefore.get(sign.group) ?? 0;
       if (!seen) continue;
-      toldBefore.set(sign.group, times + 1);
-      if (times === 0) continue;
-      likelihoods.set(vote, signLikelihood(sign, seen, centre, presentAt(at), undefined, 1 / (1 + times)));
+      const again = told.filter(
+        (before) => before.sign.group === sign.group && sameMixture(before, vote.observation),
+      ).length;
+      told.push(vote.observation);
+      if (again > 0)
+        likelihoods.set(vote, signLikelihood(sign, seen, centre, presentAt(at), undefined, 1 / (1 + again)));
       continue;
     }
     const spared = new Map<FaultId, number>();

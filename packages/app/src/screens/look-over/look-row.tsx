@@ -28,7 +28,7 @@ export function LookRow({ look, place, skipped, onAnswer, onSkip }: LookRowProps
   return (
     <li>
       <h2>
-        <span class="place">{place}</span> {look.words}
+        <span>{place}</span> <span>{look.words}</span>
       </h2>
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary aria-label={name(words.how)}>{words.how}</summary>
