@@ -2,8 +2,9 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { listen, speedFollower } from "@jetwright/core";
 import { take } from "@jetwright/sound-lab";
+import { listen } from "../packages/core/src/sound/listen.ts";
+import { speedFollower } from "../packages/core/src/sound/speed-follower.ts";
 
 /**
  * Prints as JSON how many MB listening holds: `stream` over ten minutes of live sound, after each minute (heap in use

@@ -31,10 +31,12 @@ const HUM_WIDTH = 0.0012;
 const MAINS = [50, 60];
 const ON_MAINS = 0.003;
 const MAINS_WANDER = 0.3;
+/** No engine keeps to a multiple of the mains for so long, seconds. */
+const HUM_SECONDS = 1.2;
 /** Highest speed that still can be an idle, revolutions a minute: a four-stroke read at twice its speed is above it. */
 export const HIGHEST_IDLE = { 2: 3200, 4: 2400 } as const;
-/** Another speed explains as much, in the middle and in the tenth part where it does best. */
-const APART = { middle: 1.3, low: -0.7 } as const;
+/** Steps by which no other speed explains the sound as well, in the middle and in the worst tenth together, at least. */
+const LEAST_APART = 0.5;
 /** Fewer answered frames than this in all, or more leaps a second than this, and it is talk or music. */
 const LEAST_STEADY = 0.45;
 const MOST_BREAKS = 0.8;
@@ -87,7 +89,7 @@ export function doubtsAbout(
     const mid = middle(speeds);
     const wander = 1.4826 * middle(speeds.map((rpm) => Math.abs(rpm / mid - 1)));
     const never = wander < HUM_WIDTH && share(speeds, 0.95) / share(speeds, 0.05) < 1 + 8 * HUM_WIDTH;
-    if (never || (idle !== null && isMains(idle, engine))) {
+    if (never || (idle !== null && isMains(idle, engine)) || staysOnMains(track, engine)) {
       found.push(
         refuse(
           "hum",
@@ -98,7 +100,7 @@ export function doubtsAbout(
     // A fast change smears any engine's own sound: only steady running tells of another.
     const calm = answered.filter((i) => line.steady(Math.round(i * track.hop * LINE_RATE)));
     const apart = calm.map((i) => track.apart[i]!);
-    if (middle(apart) < APART.middle && share(apart, 0.1) < APART.low) {
+    if (middle(apart) + share(apart, 0.1) < LEAST_APART) {
       found.push(
         refuse(
           "two-sounds",
@@ -143,6 +145,23 @@ function isMains({ rpm, wanderPercent }: Omit<Idle, "confidence">, engine: Engin
       return Math.abs(firings / (times * mains) - 1) < ON_MAINS;
     })
   );
+}
+
+/** Hum followed for a while between two stretches of the engine: as firings at one multiple of the mains all that time. */
+function staysOnMains(track: SpeedTrack, engine: EngineSound): boolean {
+  const least = Math.round(HUM_SECONDS / track.hop);
+  return MAINS.some((mains) => {
+    let times = 0;
+    let count = 0;
+    return track.rpm.some((rpm) => {
+      const firings = rpm * firingsPerRpm(engine);
+      const nearest = Math.round(firings / mains);
+      const on = nearest > 0 && Math.abs(firings / (nearest * mains) - 1) < ON_MAINS;
+      count = on ? (nearest === times ? count + 1 : 1) : 0;
+      times = nearest;
+      return count >= least;
+    });
+  });
 }
 
 /** Times the speed leaps or breaks off and comes back elsewhere. */
