@@ -1,6 +1,6 @@
 import type { Database } from "./database/database.ts";
 import { openSqlite } from "./database/sqlite.ts";
-import { type RunningServer, startServer } from "./run/server.ts";
+import { type RunningServer, type ServerOptions, startServer } from "./run/server.ts";
 
 // A server in memory on a port of its own, with a shop and its owner's device.
 
@@ -16,7 +16,9 @@ export interface TestShop {
   readonly bugs: readonly unknown[];
 }
 
-export async function testShop(more: { readonly shopBytes?: number } = {}): Promise<TestShop> {
+export async function testShop(
+  more: Pick<ServerOptions, "shopBytes" | "allowances"> = {},
+): Promise<TestShop> {
   const bugs: unknown[] = [];
   const database = openSqlite(":memory:");
   const server = await startServer({
@@ -24,9 +26,9 @@ export async function testShop(more: { readonly shopBytes?: number } = {}): Prom
     port: 0,
     host: "localhost",
     appFolder: null,
-    ...more,
     log: (fields) => fields.what === "bug" && bugs.push(fields.why),
-    allowances: { code: PLENTY, codes: PLENTY, request: PLENTY, stranger: PLENTY },
+    ...more,
+    allowances: { code: PLENTY, codes: PLENTY, request: PLENTY, stranger: PLENTY, ...more.allowances },
   });
   const base = `http://localhost:${server.port}`;
   const setup = { code: server.code, shop: "Tarn End", person: "Mara", device: "bench", give: "token" };

@@ -12,6 +12,9 @@ export class Refused extends Error {
 }
 
 const PATIENCE = 30_000;
+/** Asked to wait no longer than this, milliseconds, it waits and asks again; so many times. */
+const SHORT_WAIT = 2000;
+const TRIES = 5;
 
 /**
  * Asks a server; rejects with `Refused` when it answers otherwise.
@@ -29,14 +32,23 @@ export type Ask = (
 export const askAt =
   (base: string, always: Readonly<Record<string, string>>): Ask =>
   async (method, path, body, patience = PATIENCE, headers = {}) => {
-    const answer = await fetch(`${base}/api/v1/${path}`, {
-      method,
-      headers: { ...always, ...headers },
-      credentials: "same-origin",
-      cache: "no-store",
-      signal: AbortSignal.timeout(patience),
-      ...(body === undefined ? {} : { body }),
-    });
+    const once = () =>
+      fetch(`${base}/api/v1/${path}`, {
+        method,
+        headers: { ...always, ...headers },
+        credentials: "same-origin",
+        cache: "no-store",
+        signal: AbortSignal.timeout(patience),
+        ...(body === undefined ? {} : { body }),
+      });
+    let answer = await once();
+    for (let tries = 1; tries < TRIES && answer.status === 429; tries++) {
+      const wait = Number(answer.headers.get("retry-after")) * 1000;
+      // A device that sends many pictures at once is slowed down, and goes on.
+      if (!(wait <= SHORT_WAIT)) break;
+      await new Promise((done) => setTimeout(done, wait));
+      answer = await once();
+    }
     if (answer.ok) return answer;
     const said = (await answer.json().catch(() => ({}))) as { reason?: string; detail?: string };
     throw new Refused(answer.status, said.reason ?? "no-server", said.detail ?? `${answer.status}`);

@@ -119,7 +119,10 @@ function sqlOn(client: pg.Pool | pg.PoolClient): Sql {
   };
 }
 
-/** Codes of PostgreSQL (its manual, appendix A): 53100 disk full; 40001, 40P01 and 55P03 another was in the way. */
+/**
+ * Codes of PostgreSQL (its manual, appendix A): 53100 disk full; 40001, 40P01 and 55P03 another was in the way; 08, 57P,
+ * 58 and the rest of 53: no connection, stopping, failing system, out of something. Of Node: names and networks not found.
+ */
 function troubleOf(error: unknown): DatabaseTrouble | null {
   if (!(error instanceof Error)) return null;
   const code = (error as { code?: unknown }).code;
@@ -127,7 +130,7 @@ function troubleOf(error: unknown): DatabaseTrouble | null {
   if (code === "40001" || code === "40P01" || code === "55P03") return new DatabaseTrouble("busy", error);
   const away =
     typeof code === "string" &&
-    /^(08|57P|53300|ECONNREFUSED|ECONNRESET|ENOENT|EPIPE|ETIMEDOUT|57014|25006)/.test(code);
+    /^(08|57P|53|58|ECONN|ENOENT|ENOTFOUND|EAI_|EHOST|ENET|EPIPE|ETIMEDOUT|57014|25006)/.test(code);
   // The driver's own words for a connection that ended have no code.
   if (away || /connection terminated|timeout exceeded|not queryable/i.test(error.message)) {
     return new DatabaseTrouble("away", error);

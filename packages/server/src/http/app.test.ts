@@ -1,5 +1,5 @@
 import * as fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { DatabaseTrouble } from "../database/database.ts";
 import { lineOf } from "../test-records.ts";
 import { RateLimits, USUAL_ALLOWANCES } from "./rate-limit.ts";
@@ -249,5 +249,18 @@ describe("watching the server", () => {
     const answer = await call("POST", "/api/v1/records", token, lineOf("a"));
     expect(answer.status).toBe(status);
     expect(answer.headers.get("retry-after")).toBe("2");
+  });
+
+  test("who reads is answered though the disk is too full to note when that was", async () => {
+    let now = 1_780_000_000_000;
+    const { call, newShop, services } = await testServer({ now: () => now });
+    const { token } = await newShop();
+    await call("GET", "/api/v1/records", token);
+    const run = vi
+      .spyOn(services.database, "run")
+      .mockImplementation(() => Promise.reject(new DatabaseTrouble("full", new Error("for the test"))));
+    now += 2 * 3_600_000;
+    expect((await call("GET", "/api/v1/records", token)).status).toBe(200);
+    expect(run).toHaveBeenCalledOnce();
   });
 });

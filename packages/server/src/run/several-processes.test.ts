@@ -106,6 +106,27 @@ describe.skipIf(postgres === null)("several processes on one database", () => {
     expect(again.status).toBe(401);
   }, 60_000);
 
+  test("names and addresses that no text of the database can hold are refused, and are no bug", async () => {
+    const [a] = processes as [TestProcess];
+    const body = (change: object) => JSON.stringify({ name: "Jo", role: "rider", ...change });
+    const { person } = await json<{ person: string }>(call(a, "POST", "invitations", body({})));
+    const asked: [method: string, path: string, body: string | undefined, status: number][] = [
+      ["POST", "invitations", body({ name: "J\0o" }), 400],
+      ["POST", "invitations", body({ bikes: ["\0"] }), 400],
+      ["POST", "invitations", JSON.stringify({ person: `${person}\0` }), 400],
+      ["PUT", `people/${person}%00/bikes`, JSON.stringify({ bikes: [] }), 404],
+      ["PUT", `people/${person}/bikes`, JSON.stringify({ bikes: ["bramble"] }), 200],
+      ["DELETE", "devices/%00", undefined, 404],
+      ["POST", "pair", JSON.stringify({ code: "\0", device: "x" }), 403],
+      ["POST", "pair", JSON.stringify({ code: "x", device: "\0" }), 400],
+      ["GET", "records?after=%00", undefined, 200],
+      ["GET", "blobs/%00", undefined, 404],
+    ];
+    for (const [method, path, sent, status] of asked) {
+      expect([path, sent, (await call(a, method, path, sent)).status]).toEqual([path, sent, status]);
+    }
+  }, 60_000);
+
   test("a page open on one hears that a picture sent to another is whole", async () => {
     const [a, b] = processes as [TestProcess, TestProcess, TestProcess];
     const { bytes, hash } = blob(100, 9);

@@ -16,6 +16,7 @@ export interface Arriving {
   readonly hash: string;
 }
 
+const ID = /^[A-Za-z0-9._:-]{1,64}$/;
 const FINGERPRINT = /^[0-9a-f]{64}$/;
 /** No record of ours names more. */
 const MOST_BLOBS = 32;
@@ -28,7 +29,8 @@ export function readArriving(text: string): Outcome<Arriving, "not-a-record"> {
   const line = writeRecord(source);
   return accept({
     id,
-    kind,
+    // PostgreSQL has no texts with the letter 0; the line writes it as JSON does.
+    kind: kind.replaceAll("\0", "\ufffd"),
     bike,
     target: targetOf(kind, source),
     blobs: line.length > 64 ? blobsOf(source.body) : [],
@@ -44,7 +46,7 @@ function targetOf(kind: string, { body }: JsonObject): string | null {
   if (kind === ERASING) return ERASING;
   if (kind !== "record-struck" || typeof body !== "object" || body === null) return null;
   const { record } = body as JsonObject;
-  return typeof record === "string" && record.length <= 64 ? record : null;
+  return typeof record === "string" && ID.test(record) ? record : null;
 }
 
 /** Every text in it that has the form of a SHA-256: records of kinds we do not know may name pictures too. */

@@ -137,6 +137,19 @@ describe.each(KINDS)("the log on $name", ({ fresh }) => {
     expect(rows).toEqual([{ seq: 1 }]);
   });
 
+  test("a record of an odd kind, or one that strikes what cannot be, is kept like any other", async () => {
+    const mine = await shopIn(on);
+    const odd = [
+      arriving("k", { kind: "no\0te", text: "\0" }),
+      ...["\0", "a b", "x".repeat(65)].map((record, i) =>
+        arriving(`s${i}`, { kind: "record-struck", body: { record } }),
+      ),
+    ];
+    expect(await addRecords(on, mine, odd)).toEqual(odd.map(() => "added"));
+    expect(await addRecords(on, mine, odd)).toEqual(odd.map(() => "known"));
+    expect(await readAll(on, mine)).toMatchObject({ lines: odd.map(({ line }) => line) });
+  });
+
   test("a new epoch sends every device back to the beginning", async () => {
     const mine = await shopIn(on);
     await addRecords(on, mine, [arriving("x")]);

@@ -7,7 +7,9 @@ import { readJson } from "../read-body.ts";
 import type { Ctx, Handler, Services } from "../services.ts";
 import { addressOf, tokenCookie } from "../sign-in.ts";
 
-const name = z.string().check(z.trim(), z.minLength(1), z.maxLength(100));
+/** What a person reads: no letters that steer a terminal, nor the letter 0, which PostgreSQL has not. */
+const name = z.string().check(z.trim(), z.minLength(1), z.maxLength(100), z.regex(/^\P{Cc}*$/u));
+const ID = /^[a-z0-9]{1,64}$/;
 const code = z.string().check(z.minLength(1), z.maxLength(64));
 const bikes = z.array(z.string().check(z.regex(/^[A-Za-z0-9._:-]{1,64}$/))).check(z.maxLength(500));
 const give = z.optional(z.literal("token"));
@@ -15,7 +17,7 @@ const give = z.optional(z.literal("token"));
 const SETUP = z.strictObject({ code, shop: name, person: name, device: name, give });
 const PAIR = z.strictObject({ code, device: name, give });
 const INVITE = z.union([
-  z.strictObject({ person: z.string().check(z.maxLength(64)) }),
+  z.strictObject({ person: z.string().check(z.regex(ID)) }),
   z.strictObject({ name, role: z.enum(["owner", "technician", "rider"]), bikes: z.optional(bikes) }),
 ]);
 const BIKES = z.strictObject({ bikes });
@@ -100,7 +102,8 @@ export const listPeople: Handler = async (_context, { shop }, { database }) =>
 export const changeBikes: Handler = async (context, caller, { database }) => {
   const wanted = await readJson(context.req.raw, BIKES, 100_000);
   if (!wanted.ok) return refusal(wanted);
-  const done = await setBikesOf(database, caller.shop, context.req.param("person")!, wanted.value.bikes);
+  const person = context.req.param("person")!;
+  const done = ID.test(person) && (await setBikesOf(database, caller.shop, person, wanted.value.bikes));
   return done ? json({}) : refused(404, "no-such-person", "No rider of that name is known in this shop.");
 };
 
@@ -114,7 +117,7 @@ export const revokeDevice: Handler = async (context, caller, services) => {
   if (!own && caller.role !== "owner") {
     return refused(403, "not-allowed", "The owner of the shop shuts devices out.");
   }
-  if (!(await revoke(services.database, caller.shop, device, services.now()))) {
+  if (!ID.test(device) || !(await revoke(services.database, caller.shop, device, services.now()))) {
     return refused(404, "no-such-device", "No device of that name is known in this shop.");
   }
   services.live.end((stream) => stream.device === device);
