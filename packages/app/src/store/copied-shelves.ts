@@ -5,11 +5,12 @@ import type { RecordShelf, SyncShelf } from "./shelves.ts";
 
 /** The records; an adding is done when both have it, and leaves neither with it when the database refuses. */
 export function copiedRecords(records: RecordShelf, copy: SecondCopy): RecordShelf {
-  const changed = async (change: () => Promise<void>) => {
-    await copy.fallBehind();
-    await change();
-    await copy.rewrite(records.all);
-  };
+  const changed = (change: () => Promise<void>) =>
+    copy.alone(async () => {
+      await copy.fallBehind();
+      await change();
+      await copy.rewrite(records.all);
+    });
   return {
     ...records,
     add: async (some) => {
@@ -19,10 +20,10 @@ export function copiedRecords(records: RecordShelf, copy: SecondCopy): RecordShe
       try {
         await records.add(some);
       } catch (error) {
-        await (await adding)();
+        await (await adding).takeBack();
         throw error;
       }
-      await adding;
+      await (await adding).confirm();
     },
     clear: () => changed(records.clear),
     replace: (some) => changed(() => records.replace(some)),
@@ -33,14 +34,15 @@ export function copiedRecords(records: RecordShelf, copy: SecondCopy): RecordShe
 /** What the server sends; where it takes the place of something, the second copy forgets that too. */
 export const copiedSync = (sync: SyncShelf, records: RecordShelf, copy: SecondCopy): SyncShelf => ({
   ...sync,
-  arrive: async (some, ...how) => {
-    const arrived = await sync.arrive(some, ...how);
-    if (arrived.replaced.length > 0) {
-      await copy.fallBehind();
-      await copy.rewrite(records.all);
-    } else if (arrived.added.length > 0) await copy.add(arrived.added);
-    return arrived;
-  },
+  arrive: (some, ...how) =>
+    copy.alone(async () => {
+      const arrived = await sync.arrive(some, ...how);
+      if (arrived.replaced.length > 0) {
+        await copy.fallBehind();
+        await copy.rewrite(records.all);
+      } else if (arrived.added.length > 0) await copy.add(arrived.added);
+      return arrived;
+    }),
 });
 
 /** More pieces of the second copy than this are put together when the app opens. */
@@ -57,7 +59,8 @@ export async function bringBack(fresh: boolean, records: RecordShelf, copy: Seco
 }
 
 /** Writes the second copy anew where it never was, is behind, or lies in many pieces. */
-export async function tidy(records: RecordShelf, copy: SecondCopy): Promise<void> {
-  const pieces = await copy.pieces();
-  if (pieces === 0 || pieces > MANY_PIECES || (await copy.isBehind())) await copy.rewrite(records.all);
-}
+export const tidy = (records: RecordShelf, copy: SecondCopy): Promise<void> =>
+  copy.alone(async () => {
+    const pieces = await copy.pieces();
+    if (pieces === 0 || pieces > MANY_PIECES || (await copy.isBehind())) await copy.rewrite(records.all);
+  });

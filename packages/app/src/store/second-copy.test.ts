@@ -1,12 +1,17 @@
 import "fake-indexeddb/auto";
+import { openDB } from "idb";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { copiedRecords } from "./copied-shelves.ts";
 import { type Database, openDatabase } from "./database.ts";
-import type { StoredRecord } from "./tables.ts";
+import { secondCopy } from "./second-copy.ts";
+import type { StoredRecord, Tables } from "./tables.ts";
 
 /** The store for pages as a browser has it, as far as it is used. */
 class Pages {
   readonly folders = new Map<string, Map<string, string>>();
   full = false;
+  /** What the next piece waits for before it lies there. */
+  gate: () => Promise<void> = async () => undefined;
   /** The page is killed before a piece is taken away. */
   killing = false;
   killed = false;
@@ -21,11 +26,12 @@ class Pages {
     this.folders.set(name, folder);
     return {
       put: async (key: string, response: Response) => {
+        await this.gate();
         if (this.full) throw new DOMException("no room", "QuotaExceededError");
         folder.set(key, await response.text());
       },
       keys: async () => [...folder.keys()],
-      match: async (key: string) => new Response(folder.get(key)),
+      match: async (key: string) => (folder.has(key) ? new Response(folder.get(key)) : undefined),
       delete: async (key: string) => {
         if (!this.killing) return folder.delete(key);
         this.killed = true;
@@ -50,6 +56,13 @@ const ids = async ({ records }: Database) => (await records.all()).map(({ id }) 
 
 /** Everything in the store for pages, as text. */
 const inPages = () => JSON.stringify([...pages.folders.values()].map((folder) => [...folder]));
+
+/** Writes records into the database as another page does, past the second copy. */
+async function onDisk(name: string, records: readonly StoredRecord[]): Promise<void> {
+  const database = await openDB<Tables>(name);
+  for (const one of records) await database.put("records", one);
+  database.close();
+}
 
 /** The browser throws the database away, as after a torn write; then the app opens. */
 async function afterTheLoss(name: string): Promise<Database> {
@@ -125,6 +138,72 @@ test.each([
     expect(await ids(again)).toEqual(left);
     await vi.waitFor(() => expect(inPages()).not.toContain("a name"));
     expect(await ids(await afterTheLoss(name))).toEqual(left);
+  },
+);
+
+/** Holds one thing up: whether it waits, and the way to let it go on. */
+function held() {
+  let go = () => {};
+  const gate = new Promise<void>((resolve) => {
+    go = resolve;
+  });
+  const state = { waits: false, go: () => go() };
+  const wait = async () => {
+    state.waits = true;
+    pages.gate = async () => undefined;
+    await gate;
+  };
+  return { state, wait };
+}
+
+test("two changes at once: the words that one takes out do not come back with the other", async () => {
+  const [one, other] = [await openDatabase("at-once"), await openDatabase("at-once")];
+  await one.records.add([record("a", "a name"), record("b"), record("c")]);
+  const { state, wait } = held();
+  pages.gate = wait;
+  const removing = one.records.remove(["b"]);
+  await vi.waitFor(() => expect(state.waits).toBe(true));
+  const erasing = other.records.replace([record("a", "erased")]);
+  await Promise.race([erasing, new Promise((done) => setTimeout(done, 50))]);
+  state.go();
+  await Promise.all([removing, erasing]);
+  expect(inPages()).not.toContain("a name");
+  expect(await ids(await afterTheLoss("at-once"))).toEqual(["a", "c"]);
+});
+
+test.each([
+  ["before", true],
+  ["after", false],
+])(
+  "a record added beside a change, on the disk %s the older pieces go, is in the second copy",
+  async (_, early) => {
+    const name = `beside-${early}`;
+    const { records } = await openDatabase(name);
+    await records.add([record("a"), record("b")]);
+    const [commit, piece] = [held(), held()];
+    // The shelf as another page of the browser has it, whose disk is slow.
+    const slow = {
+      ...records,
+      add: async (some: readonly StoredRecord[]) => {
+        await commit.wait();
+        await onDisk(name, some);
+      },
+    };
+    const before = pages.pieces(name);
+    const adding = copiedRecords(slow, secondCopy(name, pages as unknown as CacheStorage)).add([record("c")]);
+    await vi.waitFor(() => expect(pages.pieces(name)).toBe(before + 1));
+    pages.gate = piece.wait;
+    const removing = records.remove(["b"]);
+    await vi.waitFor(() => expect(piece.state.waits).toBe(true));
+    if (early) {
+      commit.state.go();
+      await adding;
+    }
+    piece.state.go();
+    await removing;
+    commit.state.go();
+    await adding;
+    expect(await ids(await afterTheLoss(name))).toEqual(["a", "c"]);
   },
 );
 

@@ -1,3 +1,4 @@
+import { inTurn } from "./in-turn.ts";
 import type { StoredRecord } from "./tables.ts";
 
 /**
@@ -7,9 +8,11 @@ import type { StoredRecord } from "./tables.ts";
  * store, or with no room in it, has the database alone.
  */
 export interface SecondCopy {
-  /** Adds records; taken back by the function it gives, where the database refused them. */
-  readonly add: (records: readonly StoredRecord[]) => Promise<() => Promise<void>>;
+  /** Adds records, while the database does: what came of that is told to what it gives. */
+  readonly add: (records: readonly StoredRecord[]) => Promise<Added>;
   readonly all: () => Promise<readonly StoredRecord[]>;
+  /** Does work of one page at a time: changes of the records with what follows from them here. */
+  readonly alone: <T>(work: () => Promise<T>) => Promise<T>;
   /** Notes that records are about to be changed or taken away: until it is rewritten it may have what they had. */
   readonly fallBehind: () => Promise<void>;
   readonly isBehind: () => Promise<boolean>;
@@ -17,6 +20,13 @@ export interface SecondCopy {
   readonly rewrite: (read: () => Promise<readonly StoredRecord[]>) => Promise<void>;
   /** In how many pieces it lies. */
   readonly pieces: () => Promise<number>;
+}
+
+export interface Added {
+  /** The database has them too: puts them in once more where a rewriting took them away that did not know of them. */
+  readonly confirm: () => Promise<void>;
+  /** The database refused them. */
+  readonly takeBack: () => Promise<void>;
 }
 
 const FOLDER = "/second-copy/";
@@ -38,26 +48,32 @@ export function secondCopy(name: string, storage: CacheStorage | undefined): Sec
     await (await open())?.put(piece, new Response(JSON.stringify(records)));
     return piece;
   };
+  const all = () =>
+    quietly(async () => {
+      const cache = await open();
+      const pieces = await Promise.all(
+        ((await cache?.keys()) ?? []).map((piece) =>
+          quietly<readonly StoredRecord[]>(async () => (await cache!.match(piece))?.json() ?? [], []),
+        ),
+      );
+      const byId = new Map(pieces.flat().map((record) => [record.id, record]));
+      return [...byId.values()];
+    }, []);
   return {
     add: (records) =>
       quietly(
         async () => {
           const piece = await put(records);
-          return () => quietly(async () => void (await (await open())?.delete(piece)), undefined);
+          const gone = async () => (await (await open())?.match(piece)) === undefined;
+          return {
+            confirm: () => quietly(async () => void ((await gone()) && (await put(records))), undefined),
+            takeBack: () => quietly(async () => void (await (await open())?.delete(piece)), undefined),
+          };
         },
-        async () => undefined,
+        { confirm: async () => undefined, takeBack: async () => undefined },
       ),
-    all: () =>
-      quietly(async () => {
-        const cache = await open();
-        const pieces = await Promise.all(
-          ((await cache?.keys()) ?? []).map((piece) =>
-            quietly<readonly StoredRecord[]>(async () => (await cache!.match(piece))?.json() ?? [], []),
-          ),
-        );
-        const byId = new Map(pieces.flat().map((record) => [record.id, record]));
-        return [...byId.values()];
-      }, []),
+    alone: (work) => inTurn(`${name}-second-copy`, work),
+    all,
     fallBehind: () => quietly(async () => void (await storage?.open(behind)), undefined),
     isBehind: () => quietly(async () => (await storage?.has(behind)) ?? false, false),
     rewrite: (read) =>
@@ -71,6 +87,11 @@ export function secondCopy(name: string, storage: CacheStorage | undefined): Sec
         const written = await quietly(async () => write().then(() => true), false);
         await Promise.all(before.map((piece) => cache.delete(piece)));
         if (!written) await write();
+        // Of what was added between the reading and this, the piece may have gone with the others.
+        const now = await read();
+        const here = new Set((await all()).map(({ id }) => id));
+        const late = now.filter(({ id }) => !here.has(id));
+        if (late.length > 0) await put(late);
         await storage!.delete(behind);
       }, undefined),
     pieces: () => quietly(async () => (await (await open())?.keys())?.length ?? 0, 0),
