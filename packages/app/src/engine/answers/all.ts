@@ -7,7 +7,6 @@ import { copyState } from "./copy/copy-state.ts";
 import { fittedOn } from "./fitted.ts";
 import { foresee } from "./foresee.ts";
 import { governsFor } from "./governs.ts";
-import { rideForm } from "./ride-form.ts";
 import { standingOf } from "./standing.ts";
 
 /** A question whose code comes with the first asking: it is not on the way from a bike to its next step. */
@@ -27,7 +26,7 @@ export const ANSWERS = {
   fitted: fittedOn,
   standing: standingOf,
   foresee,
-  rideForm,
+  rideForm: later(() => import("./ride-form.ts").then((m) => m.rideForm)),
   cautions: cautionsSaid,
   checkCard: later(() => import("./check-card.ts").then((m) => m.checkCard)),
   lookOver: later(() => import("./look-over.ts").then((m) => m.lookOverCard)),
