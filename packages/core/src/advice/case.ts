@@ -31,6 +31,8 @@ export interface Engine {
   readonly strokes: 2 | 4;
   readonly displacement: CubicMetre | null;
   readonly acceleratorPump: boolean;
+  /** Cylinders that fire evenly; not told: one. */
+  readonly cylinders?: 1 | 2;
 }
 
 export type LabourPart = "main" | "pilot" | "needle" | "clip" | "slide" | "screw" | "needleJet";

@@ -25,6 +25,9 @@ export const bikeDescribed = defineKind({
         displacementCc: z.optional(z.number().check(z.gt(0), z.lte(3000))),
         boreMm: z.optional(z.number().check(z.gt(0), z.lte(200))),
         acceleratorPump: z.optional(z.boolean()),
+        cylinders: z
+          .optional(z.union([z.literal(1), z.literal(2)]))
+          .check(z.describe("Cylinders that fire evenly one after the other; not said: one")),
       }),
     ),
     carburetor: z.optional(

@@ -11,6 +11,7 @@ export function siEngine(engine: DescribedEngine): Engine {
     strokes: engine.strokes,
     displacement: engine.displacementCc === undefined ? null : fromCubicCentimetre(engine.displacementCc),
     acceleratorPump: engine.acceleratorPump ?? false,
+    ...(engine.cylinders !== undefined && { cylinders: engine.cylinders }),
   };
 }
 

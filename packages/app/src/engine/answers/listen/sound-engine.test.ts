@@ -34,6 +34,18 @@ describe("what is known before listening", () => {
     expect(soundOf(TAKES).engine.idleHint).toBe(1500);
   });
 
+  test("two cylinders where the bike's description tells them", () => {
+    const twin = {
+      id: "d2",
+      kind: "bike-described",
+      v: 1,
+      at: "2026-05-02T10:00:00Z",
+      bike: "kestrel",
+      body: { engine: { strokes: 4, cylinders: 2 } },
+    };
+    expect(soundOf([twin]).engine).toMatchObject({ strokes: 4, cylinders: 2 });
+  });
+
   test("takes come newest first; the good one is what others are held against, else the last", () => {
     const { takes, against } = soundOf(TAKES);
     expect(takes.map(({ record, clip, drawn }) => [record, clip, drawn])).toEqual([

@@ -31,7 +31,7 @@ export interface SoundOfBike {
   readonly differs: readonly TakeDifference[];
 }
 
-/** The engine to listen for; its strokes come from the bike, never from the sound. One cylinder is taken. */
+/** The engine to listen for; its strokes and cylinders come from the bike, never from the sound; one cylinder where none is told. */
 export function soundEngine(
   { shop }: EngineState,
   { bike, figures }: { readonly bike: string; readonly figures?: Readonly<Record<string, number>> },
@@ -55,7 +55,7 @@ export function soundEngine(
   return accept({
     engine: {
       strokes: story.value.engine.strokes,
-      cylinders: 1,
+      cylinders: story.value.engine.cylinders ?? 1,
       idleHint: takes[0]?.figures.idleRpm ?? null,
     },
     takes,
