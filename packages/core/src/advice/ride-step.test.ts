@@ -70,6 +70,8 @@ describe("[A10] a turned screw is proved on the stand", () => {
     expect(step(given).title).toMatch(/^Let it idle and snap it open/);
     expect(step(given).how.join(" ")).toMatch(/20 seconds at idle/);
     expect(step(given).cautions).not.toContain("test-riding");
+    for (const caution of ["fumes", "free-revving", "runaway"])
+      expect(step(given).cautions).toContain(caution);
     expect(step(given).worth).toBeCloseTo(50 / 4, 9);
     expect(adviceOf(story(given)).step).toMatchObject({ kind: "ride", id: "stand" });
   });

@@ -72,7 +72,7 @@ export function rideStep(weighing: Weighing): Step {
     minutes,
     worth: heard ? 0 : UNHEARD_WORTH / minutes,
     cautions: stand
-      ? ["fumes", "hot-parts", "free-revving"]
+      ? ["fumes", "hot-parts", "free-revving", "runaway", "noise"]
       : [
           "test-riding",
           "runaway",

@@ -25,10 +25,10 @@ export interface PriorFigures {
 }
 
 /**
- * What is believed of a bike nobody knows: about right, by 9 % at the bottom and 7 % at the top, neighbours
- * alike. Estimate: the spread of setups people bring in; needle and main answer almost as computed, pilot,
- * slide and screw do not (the metering model's own robustness runs: main and needle within a few per cent of
- * the change, pilot, slide and screw within 40 %).
+ * What is believed of a bike nobody knows: about right, by 10 % at the bottom and 7 % at the top, neighbours alike but
+ * for what each opening has of its own. Estimate: the spread of setups people bring in. Needle and main answer almost
+ * as computed (the metering model's own robustness runs: within a few per cent of the change); pilot and slide do not,
+ * and least the screw: the cone of its tip and the hole below it are in nobody's records. Rules B22 and B23.
  */
 export const DEFAULT_PRIOR: PriorFigures = {
   means: OPENINGS.map(() => 0),
