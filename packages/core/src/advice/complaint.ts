@@ -40,11 +40,20 @@ export const feltAsNow = (story: BikeCase): ReadonlySet<string> =>
       .map(({ situation }) => situationKey(situation)),
   );
 
-export function noticedNow({
-  story,
-  belief,
-  present,
-}: Pick<Weighing, "story" | "belief" | "present">): Noticed {
+export function noticedNow(weighing: Known): Noticed {
+  const before = remembered.get(weighing);
+  if (before !== undefined) return before;
+  const noticed = noticedIn(weighing);
+  remembered.set(weighing, noticed);
+  return noticed;
+}
+
+type Known = Pick<Weighing, "story" | "belief" | "present">;
+
+/** Every candidate asks it of the same weighing, which nothing changes. */
+const remembered = new WeakMap<Known, Noticed>();
+
+function noticedIn({ story, belief, present }: Known): Noticed {
   const from = since(story);
   const trouble = new Set<Band>();
   const health = new Set<Band>();
