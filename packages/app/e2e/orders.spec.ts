@@ -16,6 +16,11 @@ test("a work order from complaint to handing over", async ({ page }) => {
   await expect(sheet).toContainText("“it dies when I shut the throttle”");
   await expect(sheet).toContainText("Jo Ferrant · 0555 0142");
 
+  // The bike leads to it, by the complaint.
+  await page.goto("/#/bike/bramble");
+  await page.getByRole("link", { name: "Work order: “it dies when I shut the throttle”" }).click();
+  await expect(sheet).toContainText("Jo Ferrant");
+
   // What is done to the bike is on the order by itself.
   await page.goto("/#/bike/bramble/fitted/pilot");
   await page.getByRole("textbox", { name: "Number on the jet" }).fill("42");

@@ -182,3 +182,15 @@ test("a picture is kept upright without its place, and what is none gets a sente
   expect(kept!.letters).not.toContain("47.0707N");
   expect(kept!.letters).not.toContain("Exif");
 });
+
+test("a plug looked at is pictured on the card, and stands in the history", async ({ page }) => {
+  await openShop(page);
+  await page.goto("/#/bike/bramble/test/plug-look-part");
+  await page
+    .getByLabel("Choose a picture: Picture of the plug")
+    .setInputFiles({ name: "plug.png", mimeType: "image/png", buffer: png(40, 30) });
+  await expect(page.getByText("The picture is kept on this phone.")).toBeVisible();
+  await expect(page.locator(".photo-thumb img")).toBeVisible();
+  await page.goto("/#/bike/bramble/history");
+  await expect(page.getByText("A picture: Plug look after a steady run")).toBeVisible();
+});

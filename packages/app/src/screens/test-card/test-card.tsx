@@ -18,6 +18,7 @@ import { TickedSteps } from "../work-card/ticked-steps.tsx";
 import { readWork, type Work } from "../work-card/work.ts";
 import { WorkHead } from "../work-card/work-head.tsx";
 import { BestTurns } from "./best-turns.tsx";
+import { LookPhoto } from "./look-photo.tsx";
 
 interface TestCardProps {
   readonly params: { readonly bike: string; readonly test: string; readonly opening?: string };
@@ -138,6 +139,7 @@ function Card({ params }: TestCardProps) {
           />
         ),
       )}
+      <LookPhoto bike={bike} test={card.id} of={card.words} />
       <section class="stack work">
         <h2>{words.what}</h2>
         {card.sweep !== null && (

@@ -3,6 +3,7 @@ import type { Words } from "../en.ts";
 export const photos: Words["photos"] = {
   label: "Foto davon",
   labelNow: "Foto davon, wie es jetzt ist",
+  plug: "Bild der Zündkerze",
   take: "Foto machen",
   choose: "Foto wählen",
   working: "Einen Augenblick …",

@@ -2,6 +2,7 @@
 export const photos = {
   label: "Picture of it",
   labelNow: "Picture of it as it is now",
+  plug: "Picture of the plug",
   take: "Take a picture",
   choose: "Choose a picture",
   working: "One moment …",

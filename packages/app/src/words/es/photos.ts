@@ -3,6 +3,7 @@ import type { Words } from "../en.ts";
 export const photos: Words["photos"] = {
   label: "Foto de ello",
   labelNow: "Foto de cómo está ahora",
+  plug: "Foto de la bujía",
   take: "Hacer una foto",
   choose: "Elegir una foto",
   working: "Un momento …",
