@@ -17,6 +17,11 @@ export function nextJson(of: BikeOfLog, advice: Advice): NextOutput {
     fitted: setupJson(bike.now.setup),
     step: stepJson(advice.step, of),
     others: advice.others.map((step) => stepJson(step, of)),
+    waiting: advice.waiting.map(({ changes, opening, ...rest }) => ({
+      ...rest,
+      changes: changes.map((change) => ({ ...change })),
+      opening: openingJson(opening),
+    })),
     mixture: advice.picture.map(mixtureJson),
     mixtureAfter: advice.pictureAfter?.map(mixtureJson) ?? null,
     suspects: [...advice.suspects],

@@ -35,6 +35,7 @@ export function nextText(of: BikeOfLog, advice: Advice, airGiven: boolean, look:
     ...stepLines(advice.step, of, width),
     "",
     ...othersLines(advice.others, width),
+    ...waitingLines(advice, width),
     ...suspectLines(advice, width),
     ...leftOutLines(advice, of, width),
     ...points("Assumed or doubtful", worthSaying(bike.warnings), width),
@@ -127,6 +128,11 @@ function throttleWords({ topThrottle, kind }: Step): string {
 function othersLines(others: readonly Step[], width: number): string[] {
   const lines = others.slice(0, OTHERS).map((step) => `${step.title}, ${Math.round(step.minutes)} minutes`);
   return points("Other ways, best first", lines, width);
+}
+
+function waitingLines({ waiting }: Advice, width: number): string[] {
+  const lines = waiting.map(({ title, why, frees }) => `${title}. ${why} ${frees}`);
+  return lines.length === 0 ? [] : points("Would help, but waits", lines, width);
 }
 
 function suspectLines({ suspects, soundChance }: Advice, width: number): string[] {

@@ -5,6 +5,7 @@ import type { Situation } from "../metering/situation.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { CautionId, CheckId } from "../words/core-words.ts";
 import type { LabourPart } from "./case.ts";
+import type { HeldBy } from "./held-by.ts";
 import type { TopThrottle } from "./top-throttle.ts";
 
 /** What to do next, and everything a technician needs to judge it. */
@@ -56,6 +57,24 @@ export interface PartChange {
   readonly inDrawer: boolean;
 }
 
+/** A change that would help and waits, with what would free it. Rule A22. */
+export interface WaitingChange {
+  /** The parts changed joined by "+". */
+  readonly id: string;
+  readonly title: string;
+  readonly changes: readonly PartChange[];
+  /** Where it acts most. */
+  readonly opening: Opening;
+  readonly minutes: number;
+  readonly by: HeldBy;
+  /** Why it waits, a sentence. */
+  readonly why: string;
+  /** What would free it, in a sentence or two. */
+  readonly frees: string;
+  /** The step of this advice that would free it; null: none is known. */
+  readonly step: Pick<Step, "kind" | "id"> | null;
+}
+
 export interface Sureness {
   /** Chance that the step is the right way to go, 0 to 1. */
   readonly chance: number;
@@ -72,6 +91,8 @@ export interface Advice {
   readonly step: Step;
   /** Other ways, best first. */
   readonly others: readonly Step[];
+  /** Changes that would help and wait, the best first. */
+  readonly waiting: readonly WaitingChange[];
   /** The mixture now, at the six spoken openings, in the air it will be ridden in. */
   readonly picture: readonly MixtureReading[];
   /** The same after the step, where it changes parts. */

@@ -5,6 +5,8 @@ import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { LabourPart } from "./case.ts";
 import { noticedNow, sweptWithoutCure } from "./complaint.ts";
+import { changeAt, leansTop } from "./held-by.ts";
+import { TOP } from "./loss.ts";
 import { mainEffect } from "./reasons.ts";
 import type { Candidate } from "./search.ts";
 import { bandOf } from "./stretch-words.ts";
@@ -14,6 +16,9 @@ import type { Weighing } from "./weighing.ts";
 const WITH_TROUBLE = 0.6;
 /** Where nothing was noticed, likelier than this: other air, or what a neighbouring stretch says. */
 const WITHOUT_NOTICE = 0.75;
+
+/** What keeps the top where it is makes it no richer than one step of main jet does, ln ratio. */
+const ONE_STEP = 0.035;
 
 /** Parts that are changed alone and last: they move the bottom and the middle together. Common practice, no source. */
 const LAST_RESORT: readonly LabourPart[] = ["slide", "needleJet"];
@@ -32,6 +37,7 @@ export function isCalledFor(weighing: Weighing, candidate: Candidate): boolean {
     const { opening, change } = strongest(weighing, candidate, CIRCUIT_OF[part]);
     const band = bandOf(opening);
     if (part === "main" && change > 0 && candidate.changes.length === 1 && !health.has("top")) return true;
+    if (part === "main" && !trouble.has("top") && isCounterweight(weighing, candidate)) return true;
     if (health.has(band) && !trouble.has(band)) return false;
     if (trouble.has(band) && takesMuchTrouble(weighing, candidate)) return true;
     const needed = trouble.has(band) ? WITH_TROUBLE : WITHOUT_NOTICE;
@@ -44,6 +50,16 @@ const MUCH = 1 / 3;
 
 const takesMuchTrouble = ({ present }: Weighing, { trouble }: Candidate): boolean =>
   present.trouble - trouble >= MUCH * present.trouble;
+
+/**
+ * True when the bigger main jet of a set keeps 3/4 to full throttle where it is, which the other parts would lean. Rule A22.
+ */
+function isCounterweight({ present }: Weighing, candidate: Candidate): boolean {
+  if (candidate.changes.length < 2) return false;
+  const without = { ...candidate, shift: { ...candidate.shift, main: present.shift.main } };
+  const richest = Math.max(...TOP.map((opening) => changeAt(present, candidate, opening)));
+  return leansTop(present, without) && !leansTop(present, candidate) && richest <= ONE_STEP;
+}
 
 /** A bigger main jet that only doubt asks for, while another stretch has trouble. Rule A9. */
 export function onDoubtAlone(weighing: Weighing, candidate: Candidate): boolean {

@@ -1,3 +1,4 @@
+import type { FaultId } from "../belief/catalogue.ts";
 import type { Check } from "./catalogue.ts";
 
 // Chances of finding, false alarms and minutes are estimates throughout, except that the pressure test and the spray
@@ -251,3 +252,9 @@ const byId = new Map<string, Check>(CHECKS.map((check) => [check.id, check]));
 export function checkById(id: string): Check | undefined {
   return byId.get(id);
 }
+
+/** A check that finds a fault less often than this is no look for it. */
+const LOOKS_FOR_IT = 0.4;
+
+/** True when that check finds that fault often enough to be a look for it. */
+export const looksFor = ({ finds }: Check, fault: FaultId): boolean => (finds[fault] ?? 0) >= LOOKS_FOR_IT;

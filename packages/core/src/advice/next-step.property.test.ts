@@ -8,6 +8,7 @@ import { CIRCUITS } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
 import { english } from "../words/en.ts";
 import type { Advice, Step } from "./advice.ts";
+import { isCalledFor } from "./called-for.ts";
 import type { BikeCase } from "./case.ts";
 import { cautionById } from "./cautions.ts";
 import { checkById } from "./checks.ts";
@@ -17,8 +18,9 @@ import { priorFor } from "./prior-for.ts";
 import { type HowLong, STARVES } from "./starved-top.ts";
 import { anyStory } from "./test-any-story.ts";
 import { ride, saw, story } from "./test-stories.ts";
-import { stepsOf } from "./test-weighing.ts";
+import { stepsOf, weighingOf } from "./test-weighing.ts";
 import { testById } from "./tests-on-engine.ts";
+import { waysOf } from "./ways.ts";
 
 // Rules that hold for every story, tried on many. Each story is worked out once and judged by every rule.
 
@@ -210,6 +212,53 @@ describe("the top", () => {
       }),
       { seed: 7, numRuns: 6 },
     );
+  });
+});
+
+describe("what is held back", () => {
+  test("[A22] whenever a change is held back the advice names it and what would free it", () => {
+    const by = new Map<string, number>();
+    for (const each of judged) {
+      const { advice, story: given, steps } = each;
+      if (advice.step.kind === "stop") continue;
+      const weighing = weighingOf(given);
+      const offered = new Set(changesOf(each).map(({ id }) => id));
+      const open = new Set(waysOf(weighing).open.map(({ changes }) => changes.join("+")));
+      for (const candidate of weighing.candidates) {
+        const { changes, situation } = candidate;
+        const kind = changes.join("+");
+        if (changes.length !== 1 || open.has(kind) || candidate.total >= weighing.present.total) continue;
+        if (!isCalledFor(weighing, candidate)) continue;
+        // Found held by reckoning in the open: too likely lean on top, or leaner anywhere after pinging.
+        const change = changeBy(given, situation);
+        const lean =
+          Math.min(...change.slice(8)) < -0.01 && leanChance(given, situation, "seconds") > 0.02 + 1e-6;
+        const warned = given.rides.some(({ reports }) =>
+          reports.some(({ sign }) => sign === "pings-on-roll-on"),
+        );
+        if (!lean && !warned) continue;
+        const said = advice.waiting.find(({ id }) => id === kind);
+        expect(said ?? advice.waiting.length, `${name(each, advice.step)}: ${kind}`).toSatisfy(
+          (found) => typeof found === "object" || found === 4,
+        );
+      }
+      for (const { id, title, why, frees, step, by: reason, changes } of advice.waiting) {
+        by.set(reason, (by.get(reason) ?? 0) + 1);
+        const where = `story ${each.number}: ${title}`;
+        expect(offered.has(id), where).toBe(false);
+        expect(why, where).toMatch(/^[A-Z].*\.$/);
+        expect(frees, where).toMatch(/^[A-Z].*\.$/);
+        expect(`${why} ${frees}`, where).not.toMatch(/undefined|NaN|null|\.\.|:\./);
+        expect(changes.map(({ part }) => part).join("+"), where).toBe(id);
+        if (step === null) continue;
+        const freeing = steps.find(({ kind, id: of }) => kind === step.kind && of === step.id);
+        expect(freeing?.expect, where).toMatch(/that would help at .* throttle\. (Prove full|This comes) /);
+        expect(frees, where).toContain(freeing!.title.slice(1));
+      }
+      if (advice.waiting.length > 0)
+        expect(steps.map(({ title }) => title)).not.toContain(english.steps.ride.rideOn);
+    }
+    expect(by.get("top") ?? 0).toBeGreaterThan(3);
   });
 });
 

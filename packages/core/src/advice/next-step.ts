@@ -15,21 +15,25 @@ import type { BikeCase } from "./case.ts";
 import type { Check } from "./catalogue.ts";
 import { changeSteps } from "./change-steps.ts";
 import { checkSteps, mendSteps } from "./check-steps.ts";
-import { CHECKS, checkById } from "./checks.ts";
+import { CHECKS, checkById, looksFor } from "./checks.ts";
 import { noticedNow } from "./complaint.ts";
 import { evidenceFrom, fits } from "./evidence.ts";
 import type { FaultChances } from "./fault-cost.ts";
+import { knockCheck, looksForOtherReasons } from "./freeing.ts";
+import { holding } from "./held-by.ts";
 import { lookedOver, lookOver } from "./look-over.ts";
 import { optionsFor, withoutLeanerMain } from "./options.ts";
 import { priorFor } from "./prior-for.ts";
 import { readPartsStep } from "./read-parts-step.ts";
 import { mainEffect } from "./reasons.ts";
-import { FEEL_RICH, mayBeRichForOtherReasons } from "./rich-for-other-reasons.ts";
+import { mayBeRichForOtherReasons } from "./rich-for-other-reasons.ts";
 import { rideStep } from "./ride-step.ts";
 import { searchSetups } from "./search.ts";
 import { mainMayGoLeaner } from "./sound-evidence.ts";
-import { lastWarning, stopStep, warnedOfKnock } from "./stop-step.ts";
+import { stopStep, warnedOfKnock } from "./stop-step.ts";
 import { testSteps } from "./test-steps.ts";
+import { type Freeing, withWhatFrees } from "./waiting.ts";
+import { waysOf } from "./ways.ts";
 import type { Weighing } from "./weighing.ts";
 
 /** Suspects below this are not worth a word. */
@@ -47,8 +51,6 @@ const TELLING = 0.3;
 const WHILE_COMPLAINED = 0.1;
 /** A look of so many minutes is short beside any change, a turn of the screw too. */
 const SHORT_LOOK = 10;
-/** A check that finds a fault less often than this is no look for it. */
-const LOOKS_FOR_IT = 0.4;
 
 /**
  * What to do next for one bike, and the other ways: stop, mend, check, test, change parts, read the parts, or
@@ -77,12 +79,13 @@ export function nextStep(
   const present = candidates.find((candidate) => candidate.changes.length === 0);
   if (present === undefined) throw new RangeError("The setup as it is must be among the candidates");
   const weighing: Weighing = { story, words, belief, chances: chancesOf(belief), present, candidates };
-  const steps = rank(weighing);
+  const { steps, waiting } = waysOn(weighing);
   const [step, ...others] = steps as [Step, ...Step[]];
   const changed = candidates.find((candidate) => candidate.situation === step.situation);
   return accept({
     step,
     others,
+    waiting,
     picture: SPOKEN_OPENINGS.map((opening) => mixtureAt(belief, present.shift, opening)),
     pictureAfter: changed
       ? SPOKEN_OPENINGS.map((opening) => mixtureAt(belief, changed.shift, opening))
@@ -128,20 +131,36 @@ function suspectsOf({ chances, words }: Weighing): readonly Suspect[] {
     .sort((a, b) => b.chance - a.chance);
 }
 
-/** All steps, the one to take first. Rules A1, A4, A5 and A6. */
-function rank(weighing: Weighing): readonly Step[] {
-  const { story } = weighing;
+/** All steps, the one to take first, and the changes that wait. */
+function waysOn(weighing: Weighing): { readonly steps: readonly Step[] } & Pick<Advice, "waiting"> {
+  const { story, words } = weighing;
   const stop = stopStep(weighing);
-  if (stop !== null) return [stop];
+  if (stop !== null) return { steps: [stop], waiting: [] };
   const checks = CHECKS.filter((check) => fits(check.strokes, story.engine.strokes));
-  const mends = mendSteps(weighing);
-  const ride = rideStep(weighing);
-  const competing = [
+  const ways = waysOf(weighing);
+  const { steps, freeing, waiting } = withWhatFrees(weighing, checks, ways.held, [
     ...checkSteps(weighing, checks),
     ...testSteps(weighing, checks),
-    ...changeSteps(weighing),
+    ...changeSteps(weighing, ways),
     ...readPartsStep(weighing),
-  ].sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1));
+  ]);
+  const competing = [...steps].sort((a, b) => b.worth - a.worth || (a.id < b.id ? -1 : 1));
+  const ridden = rideStep(weighing);
+  const onlyWaits = ridden.id === "confirm" && waiting.length > 0 && noticedNow(weighing).trouble.size > 0;
+  const ride = onlyWaits ? { ...ridden, title: words.steps.waiting.ride } : ridden;
+  return { steps: rank(weighing, checks, competing, ride, freeing), waiting };
+}
+
+/** The one to take first, then the others. Rules A1, A4, A5, A6 and A22. */
+function rank(
+  weighing: Weighing,
+  checks: readonly Check[],
+  competing: readonly Step[],
+  ride: Step,
+  freeing: Freeing | null,
+): readonly Step[] {
+  const { story } = weighing;
+  const mends = mendSteps(weighing);
   if (mends.length > 0) return [...mends, ...competing, ride];
   if (ride.worth >= 1) return [ride, ...competing];
   if (ride.id === "confirm" && noticedNow(weighing).trouble.size === 0) return [ride, ...competing];
@@ -149,8 +168,14 @@ function rank(weighing: Weighing): readonly Step[] {
   if (over !== null) return [over, ...competing, ride];
   const top = competing[0];
   const ruledOut = ruleOutFirst(weighing, checks, top?.worth ?? 0);
-  if (ruledOut !== undefined) return [ruledOut, ...competing.filter(({ id }) => id !== ruledOut.id), ride];
+  if (ruledOut !== undefined) {
+    const look = competing.find(({ id }) => id === ruledOut.id) ?? ruledOut;
+    return [look, ...competing.filter((step) => step !== look), ride];
+  }
   if (top === undefined || top.worth < 1) {
+    // What waits would pay: what frees it comes first.
+    const frees = freeing !== null && freeing.worth >= 1 ? freeing.step : undefined;
+    if (frees !== undefined) return [frees, ...competing.filter((step) => step !== frees), ride];
     // Nothing pays for itself by reckoning: while something is complained of, a look, a test or a turn of the screw still beats one more ride.
     const complained = noticedNow(weighing).trouble.size > 0;
     const least = complained ? WHILE_COMPLAINED : TELLING;
@@ -186,21 +211,9 @@ function lookOverFirst(weighing: Weighing, checks: readonly Check[]): Step | nul
 function ruleOutFirst(weighing: Weighing, checks: readonly Check[], worth: number): Step | undefined {
   if (!noticedNow(weighing).trouble.has("top")) return undefined;
   if (!mayBeRichForOtherReasons(weighing.story, weighing.chances)) return undefined;
-  const waiting = changeSteps(weighing, false)[0];
+  const waiting = changeSteps(weighing, waysOf(weighing, holding(weighing, false)))[0];
   if (waiting === undefined || waiting.worth < Math.max(1, worth)) return undefined;
-  const looks = checks.filter(({ finds }) => FEEL_RICH.some((fault) => (finds[fault] ?? 0) >= LOOKS_FOR_IT));
-  return checkSteps(weighing, looks, 0).find((look) => look.worth >= WHILE_COMPLAINED);
-}
-
-/** What makes an engine ping besides the mixture. */
-const KNOCK_FAULTS: readonly FaultId[] = ["fuel-or-oil-wrong", "ignition", "cooling", "plug-heat-range"];
-
-/** While pinging was the last word, the first look for another cause that was not made since. Rule A6. */
-function knockCheck({ story }: Weighing, steps: readonly Step[]): Step | undefined {
-  const causes = CHECKS.filter(({ finds }) => KNOCK_FAULTS.some((fault) => finds[fault] !== undefined));
-  const warned = lastWarning(story);
-  const made = story.checks.some(({ check, at }) => at > warned && causes.some(({ id }) => id === check));
-  return made ? undefined : steps.find(({ id }) => causes.some((cause) => cause.id === id));
+  return looksForOtherReasons(weighing, checks).find((look) => look.worth >= WHILE_COMPLAINED);
 }
 
 /**
@@ -220,7 +233,7 @@ function lookFirst(
     const check = step.kind === "check" ? checkById(step.id) : undefined;
     if (check === undefined) return false;
     return FAULTS.some((fault) => {
-      const chance = (check.finds[fault] ?? 0) >= LOOKS_FOR_IT ? (chances[fault] ?? 0) : 0;
+      const chance = looksFor(check, fault) ? (chances[fault] ?? 0) : 0;
       if (chance >= FAULT_FIRST) return true;
       if (opening === null || chance < suspect) return false;
       return reaches(fault, opening) && check.minutes <= Math.max(top.minutes, SHORT_LOOK);

@@ -36,8 +36,17 @@ const LONG_TEST = 15;
 /** A test is only worth its minutes when this many are saved. */
 const LEAST_GAIN = 1;
 
-/** The tests worth most per minute, as steps. */
-export function testSteps(weighing: Weighing, checks: readonly Check[]): readonly Step[] {
+/**
+ * The tests worth most per minute, as steps; none that was answered on these parts in this air.
+ * @param tests the tests to choose from
+ * @param least a test is left out that saves fewer minutes
+ */
+export function testSteps(
+  weighing: Weighing,
+  checks: readonly Check[],
+  tests: readonly Test[] = TESTS,
+  least = LEAST_GAIN,
+): readonly Step[] {
   const { story, belief, present } = weighing;
   const shortlist = shortlistOf(weighing.candidates);
   const { trouble: troubled } = noticedNow(weighing);
@@ -58,7 +67,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
           checks,
         ).gain;
   const valued: { test: Test; opening: Opening | null; value: TestValue }[] = [];
-  for (const test of TESTS) {
+  for (const test of tests) {
     if (!fits(test.strokes, story.engine.strokes)) continue;
     if (test.screw !== null && test.screw !== story.now.setup.screw.part?.kind) continue;
     if (warned && isRidden(test)) continue;
@@ -74,7 +83,7 @@ export function testSteps(weighing: Weighing, checks: readonly Check[]): readonl
         troubled.size === 0 ||
         outcomes.some(({ sign, stretch }) => sign !== null && troubled.has(bandOfStretch(stretch)));
       const gain = asked ? value.gain : UNASKED * value.gain;
-      if (gain >= LEAST_GAIN) valued.push({ test, opening, value: { ...value, gain } });
+      if (gain >= least) valued.push({ test, opening, value: { ...value, gain } });
     }
   }
   const best = new Map<string, (typeof valued)[number]>();

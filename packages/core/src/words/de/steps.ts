@@ -94,6 +94,27 @@ const change: Steps["change"] = {
     `Einzeln zu ändern würde insgesamt etwa ${minutes} Minuten mehr kosten; es zeigt sicherer, was was bewirkt hat.`,
 };
 
+const waiting: Steps["waiting"] = {
+  ride: "Eine Änderung, die helfen würde, muss warten: weiterfahren und berichten, was sich ändert",
+  why: {
+    top: (percent) =>
+      `Sie würde 3/4 bis Vollgas um etwa ${percent} % abmagern, und Vollgas ist noch nicht geprüft.`,
+    "other reasons": () => "Sie würde Vollgas abmagern, wo etwas anderes als die Düsen fett wirken kann.",
+    pinging: () => "Sie würde abmagern, und so hat er geklingelt.",
+  },
+  frees: {
+    top: "Erst Vollgas prüfen.",
+    "bigger main": "Eine größere Hauptdüse hält Vollgas sicher.",
+    "other reasons": "Erst nach Zündfunke, Filter, Auspuff und Kompression sehen.",
+    pinging: "Die Ursache des Klingelns finden und beheben, oder fetter gehen.",
+  },
+  by: (title) => `Dafür als Nächstes: ${title}.`,
+  comesFirst: {
+    test: (change, opening) => `${change}: Das würde ${openings.at(opening)} helfen. Erst Vollgas prüfen.`,
+    other: (change, opening) => `${change}: Das würde ${openings.at(opening)} helfen. Dies kommt zuerst.`,
+  },
+};
+
 const readParts: Steps["readParts"] = {
   title: (unknown) => `Nachsehen, was verbaut ist: ${listed(unknown.map((part) => TO_READ[part]))}`,
   how: [
@@ -163,6 +184,7 @@ export const steps: Steps = {
   lookOver,
   test,
   change,
+  waiting,
   readParts,
   ride,
   stop,

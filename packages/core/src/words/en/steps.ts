@@ -111,6 +111,35 @@ const change = {
     `One change at a time would cost about ${minutes} minutes more on the whole; it tells more surely what did what.`,
 };
 
+const waiting = {
+  /** The heading of a ride while nothing but a waiting change would pay. */
+  ride: "A change that would help has to wait: ride on, and report what changes",
+  /** @param percent by how much it would lean 3/4 to full throttle, whole */
+  why: {
+    top: (percent: number): string =>
+      `It would lean 3/4 to full throttle by about ${percent} %, and full throttle is not proved yet.`,
+    "other reasons": (): string =>
+      "It would lean full throttle, where something else than the jets may feel rich.",
+    pinging: (): string => "It would make it leaner, and it pinged like this.",
+  },
+  /** What has to come before it. */
+  frees: {
+    top: "Prove full throttle first.",
+    "bigger main": "A bigger main jet keeps full throttle safe.",
+    "other reasons": "Look at spark, filter, exhaust and compression first.",
+    pinging: "Find what makes it ping and mend it, or go richer.",
+  },
+  /** @param title the heading of the step that comes before it */
+  by: (title: string): string => `Next for that: ${lowerFirst(title)}.`,
+  /** Said by the step that comes before it. @param change the heading of the change that waits */
+  comesFirst: {
+    test: (change: string, opening: Opening): string =>
+      `${change}: that would help ${openings.at(opening)}. Prove full throttle first.`,
+    other: (change: string, opening: Opening): string =>
+      `${change}: that would help ${openings.at(opening)}. This comes first.`,
+  },
+};
+
 const readParts = {
   title: (unknown: readonly PartToRead[]): string =>
     `Find out what is fitted: ${listed(unknown.map((part) => TO_READ[part]))}`,
@@ -186,6 +215,7 @@ export const steps = {
   lookOver,
   test,
   change,
+  waiting,
   readParts,
   ride,
   stop,

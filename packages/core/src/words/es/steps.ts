@@ -92,6 +92,29 @@ const change: Steps["change"] = {
     `Cambiar de una en una costaría unos ${minutes} minutos más en total; así se sabe mejor qué hizo cada cosa.`,
 };
 
+const waiting: Steps["waiting"] = {
+  ride: "Un cambio que ayudaría tiene que esperar: sigue rodando y cuenta lo que cambie",
+  why: {
+    top: (percent) =>
+      `Empobrecería de 3/4 a fondo cerca de un ${percent} %, y el gas a fondo todavía no está comprobado.`,
+    "other reasons": () =>
+      "Empobrecería el gas a fondo, donde puede parecer rica por algo que no son los chiclés.",
+    pinging: () => "La empobrecería, y así picó.",
+  },
+  frees: {
+    top: "Primero comprueba el gas a fondo.",
+    "bigger main": "Un chiclé principal mayor mantiene seguro el gas a fondo.",
+    "other reasons": "Mira primero chispa, filtro, escape y compresión.",
+    pinging: "Busca por qué pica y arréglalo, o ve a más rica.",
+  },
+  by: (title) => `Para eso, lo siguiente: ${lowerFirst(title)}.`,
+  comesFirst: {
+    test: (change, opening) =>
+      `${change}: eso ayudaría ${openings.at(opening)}. Primero comprueba el gas a fondo.`,
+    other: (change, opening) => `${change}: eso ayudaría ${openings.at(opening)}. Esto va antes.`,
+  },
+};
+
 const readParts: Steps["readParts"] = {
   title: (unknown) => `Averigua qué lleva montado: ${listed(unknown.map((part) => TO_READ[part]))}`,
   how: [
@@ -158,6 +181,7 @@ export const steps: Steps = {
   lookOver,
   test,
   change,
+  waiting,
   readParts,
   ride,
   stop,

@@ -1,0 +1,208 @@
+import { describe, expect, test } from "vitest";
+import { boreJet } from "../metering/test-situations.ts";
+import { type Drawer, EMPTY_DRAWER } from "../parts/drawer.ts";
+import { known, UNKNOWN } from "../parts/known.ts";
+import type { Opening } from "../units/quantity.ts";
+import { english } from "../words/en.ts";
+import type { BikeCase } from "./case.ts";
+import { checkById, looksFor } from "./checks.ts";
+import { freeingStep } from "./freeing.ts";
+import { changeAt, leansMost } from "./held-by.ts";
+import { LEAN_CHANCE, TOP } from "./loss.ts";
+import { FEEL_RICH } from "./rich-for-other-reasons.ts";
+import { DRAWER, FOUND, ride, saw, story, tested } from "./test-stories.ts";
+import { adviceOf, stateOf, stepsOf, sureOf, weighingOf } from "./test-weighing.ts";
+import { testById } from "./tests-on-engine.ts";
+import { leanChanceAtTop } from "./top-throttle.ts";
+import { waysOf } from "./ways.ts";
+import type { Weighing } from "./weighing.ts";
+
+// A used two-stroke that hangs and burbles at a quarter, of which nobody knows more than its numbers. Rule A22.
+
+const USED = {
+  ...FOUND,
+  setup: {
+    ...FOUND.setup,
+    pilot: known(boreJet(48)),
+    main: known(boreJet(178)),
+    needle: known({ ...FOUND.setup.needle.part!, profile: null }),
+    needleJet: UNKNOWN,
+    cutaway: UNKNOWN,
+  },
+};
+const QUARTER = 0.25 as Opening;
+const COMPLAINT = ride([saw("hangs-after-closing"), saw("four-strokes-under-load", QUARTER)], {
+  situation: USED,
+});
+const answered = (answers: readonly (readonly [string, string, number | null])[]) =>
+  answers.map(([test, outcome, opening], i) =>
+    tested(test, outcome, { at: 2 + i, opening: opening as Opening | null, situation: USED }),
+  );
+/** What it answered to every short test of the bottom and the middle. */
+const BELOW = [
+  ["screw-sweep-air", "middle", null],
+  ["tap-off-run-down", "clears", 0.25],
+  ["touch-of-choke", "worse", 0.25],
+  ["idle-hold", "steady", null],
+  ["quick-opening", "crisp", 0.125],
+  ["touch-of-choke", "worse", 0],
+] as const;
+
+const used = (given: Partial<BikeCase> = {}): BikeCase =>
+  story({ now: USED, reference: USED, rides: [COMPLAINT], tests: answered(BELOW), ...given });
+const mains = (...numbers: readonly number[]): Drawer => ({
+  ...EMPTY_DRAWER,
+  mains: numbers.map((number) => ({ part: boreJet(number), count: 1 })),
+});
+const leanChance = (weighing: Weighing, id: string) =>
+  leanChanceAtTop(
+    weighing.belief,
+    weighing.candidates.find(({ changes }) => changes.join("+") === id)!.shift,
+    "seconds",
+  );
+
+const ALL_TRIED = answered([
+  ...BELOW,
+  ["full-pull", "clean", 1],
+  ["full-pull", "clean", 0.75],
+  ["roll-off", "never", 1],
+  ["choke-flick-at-full", "no-change", 1],
+]);
+
+describe("[A22] a leaner clip that full throttle holds back", () => {
+  test("is named with what it waits for, and full throttle is tried before one more ride", () => {
+    const told = used();
+    expect(leanChance(weighingOf(told), "clip")).toBeGreaterThan(LEAN_CHANCE);
+    const { step, others, waiting } = adviceOf(told);
+    expect(testById(step.id)?.wideOpen).toBe(true);
+    expect(step.expect).toMatch(/^Clip up, groove 3 to 2: that would help at 1\/4 throttle\. Prove full/);
+    expect(step.topThrottle).toBe("seconds only");
+    expect(waiting.map(({ id }) => id)).toEqual(["clip"]);
+    expect(waiting[0]).toMatchObject({ by: "top", step: { kind: "test", id: step.id }, opening: 0.25 });
+    expect(waiting[0]!.why).toMatch(/lean 3\/4 to full throttle by about 3 %.*not proved/);
+    expect(waiting[0]!.frees).toMatch(/^Prove full throttle first\. Next for that: [a-z].*\.$/);
+    expect(waiting[0]!.changes).toEqual([{ part: "clip", from: "groove 3", to: "groove 2", inDrawer: true }]);
+    expect([step, ...others].map(({ title }) => title)).not.toContain(english.steps.ride.rideOn);
+  });
+
+  test("is offered when full throttle answered rich or clean often enough", () => {
+    const proofs = [
+      ["full-pull", "clean", 1],
+      ["roll-off", "tiny-cut", 1],
+      ["choke-flick-at-full", "lower", 1],
+    ] as const;
+    const told = used({ tests: answered([...BELOW, ...proofs]) });
+    expect(leanChance(weighingOf(told), "clip")).toBeLessThanOrEqual(LEAN_CHANCE);
+    const { step, waiting } = adviceOf(told);
+    expect(step).toMatchObject({ kind: "change", id: "clip", topThrottle: "seconds only" });
+    expect(waiting.map(({ id }) => id)).not.toContain("clip");
+  });
+
+  test("goes with a bigger main jet where no test of full throttle is left", () => {
+    const advice = adviceOf(used({ tests: ALL_TRIED, drawer: mains(182.5, 185) }));
+    const [waits] = advice.waiting;
+    expect(waits).toMatchObject({ id: "clip", by: "top", step: { kind: "change", id: "main+clip" } });
+    expect(waits!.frees).toMatch(/^A bigger main jet keeps full throttle safe\. Next for that: main jet/);
+    const pair = stepsOf(advice).find(({ id }) => id === "main+clip")!;
+    expect(pair.title).toBe("Main jet 178 to 182.5; clip up, groove 3 to 2");
+    expect(pair.expect).toMatch(
+      /^Clip up, groove 3 to 2: that would help at 1\/4 throttle\. This comes first\. Leaner/,
+    );
+    expect(stepsOf(advice).filter(({ id }) => id === "main+clip")).toHaveLength(1);
+  });
+
+  test("waits for the bigger main jet alone where one change at a time is insisted on", () => {
+    const told = used({ tests: ALL_TRIED, drawer: mains(182.5, 185, 187.5), oneChangeAtATime: true });
+    for (const step of stepsOf(adviceOf(told))) expect(step.changes.length).toBeLessThan(2);
+    const { waiting } = adviceOf(told);
+    expect(waiting[0]).toMatchObject({ id: "clip", step: { kind: "change", id: "main" } });
+    expect(waiting[0]!.frees).toMatch(/Next for that: main jet 178 to 18[257.]+\.$/);
+  });
+});
+
+describe("[A22] a bigger main jet that keeps the top where it is", () => {
+  const RICH_QUARTER = sureOf(stateOf((o) => (o > 0.1 && o < 0.6 ? 0.09 : 0.02), 0.035));
+  const openIds = (weighing: Weighing) => waysOf(weighing).open.map(({ changes }) => changes.join("+"));
+
+  test("may go with a leaner clip: no leaner than 1 % above 3/4, no richer than one step", () => {
+    const weighing = weighingOf(used({ drawer: mains(180, 182.5, 185) }), RICH_QUARTER);
+    const { open, held } = waysOf(weighing);
+    expect(held.map(({ candidate }) => candidate.changes.join("+"))).toEqual(["clip"]);
+    const pair = open.find(({ changes }) => changes.join("+") === "main+clip")!;
+    expect(pair.situation.setup.main.part!.number).toBeGreaterThan(178);
+    for (const opening of TOP) {
+      expect(changeAt(weighing.present, pair, opening)).toBeGreaterThanOrEqual(-0.01);
+      expect(changeAt(weighing.present, pair, opening)).toBeLessThanOrEqual(0.035);
+    }
+    expect(changeAt(weighing.present, pair, QUARTER)).toBeLessThan(-0.05);
+  });
+
+  test("does not go with it where it would make the top clearly richer, nor where the top is complained of", () => {
+    expect(openIds(weighingOf(used({ drawer: mains(182.5) }), RICH_QUARTER))).toContain("main+clip");
+    const far = weighingOf(used({ drawer: mains(190, 195) }), RICH_QUARTER);
+    const tooBig = far.candidates.filter(
+      (each) =>
+        each.changes.join("+") === "main+clip" &&
+        Math.max(...TOP.map((opening) => changeAt(far.present, each, opening))) > 0.035,
+    );
+    expect(openIds({ ...far, candidates: [far.present, ...tooBig] })).not.toContain("main+clip");
+    const burbles = ride([...COMPLAINT.reports, saw("will-not-rev-out")], { situation: USED });
+    const complained = used({ drawer: mains(182.5), rides: [burbles] });
+    expect(openIds(weighingOf(complained, RICH_QUARTER))).not.toContain("main+clip");
+  });
+});
+
+describe("[A22] whatever holds a change back", () => {
+  const RICH_TOP = [ride([saw("will-not-rev-out")])];
+  const RICH_EVERYWHERE = sureOf(stateOf(() => 0.09, 0.01));
+  const smaller = (given: Partial<BikeCase>, chances: Weighing["chances"] = {}) => {
+    const weighing = { ...weighingOf(story({ drawer: DRAWER, ...given }), RICH_EVERYWHERE), chances };
+    return { weighing, ...waysOf(weighing) };
+  };
+
+  test("what else may feel rich up there: a smaller main waits for a look at it", () => {
+    expect(smaller({ rides: RICH_TOP }).held).toEqual([]);
+    const { weighing, held } = smaller({ rides: RICH_TOP }, { ignition: 0.2 });
+    expect(held[0]).toMatchObject({ by: "other reasons" });
+    expect(held[0]!.candidate.changes).toEqual(["main"]);
+    const checks = [checkById("spark-and-plug")!, checkById("look-at-boots-and-clamps")!];
+    const frees = freeingStep(weighing, checks, held[0]!)!;
+    expect(frees).toMatchObject({ kind: "check", id: "spark-and-plug" });
+    expect(FEEL_RICH.some((fault) => looksFor(checkById(frees.id)!, fault))).toBe(true);
+    expect(freeingStep(weighing, [], held[0]!)).toBeNull();
+  });
+
+  test("pinging: everything leaner waits, each part by itself", () => {
+    const pinged = ride([saw("dives-below-idle"), saw("will-not-rev-out"), saw("pings-on-roll-on")]);
+    const { held, open, weighing } = smaller({ rides: [pinged] });
+    expect(new Set(held.map(({ by }) => by))).toEqual(new Set(["pinging"]));
+    expect(held.flatMap(({ candidate }) => candidate.changes)).toEqual(
+      expect.arrayContaining(["pilot", "screw", "main"]),
+    );
+    for (const { candidate } of held) expect(candidate.changes).toHaveLength(1);
+    for (const candidate of open)
+      expect(leansMost(weighing.present, candidate, [QUARTER])).toBeGreaterThanOrEqual(-0.002);
+    const { waiting, step } = adviceOf(story({ drawer: DRAWER, rides: [pinged] }));
+    for (const each of waiting) {
+      expect(each.why).toMatch(/pinged like this/);
+      expect(each.frees).toMatch(/^Find what makes it ping/);
+    }
+    expect(["check", "test", "change", "ride", "read-parts"]).toContain(step.kind);
+  });
+
+  test("a needle and a slide wait as a clip does", () => {
+    const richBelow = sureOf(stateOf((o) => (o < 0.7 ? 0.09 : 0.0), 0.025));
+    const rides = [ride([saw("four-strokes-under-load"), saw("dives-below-idle")])];
+    const weighing = weighingOf(story({ drawer: DRAWER, rides }), richBelow);
+    const { held, open } = waysOf(weighing);
+    const ids = held.map(({ candidate }) => candidate.changes.join("+"));
+    expect(ids).toContain("clip");
+    for (const { by, candidate, worth } of held) {
+      expect(by).toBe("top");
+      expect(worth).toBeGreaterThan(0);
+      expect(leansMost(weighing.present, candidate, TOP)).toBeLessThan(-0.01);
+      expect(open.some(({ changes }) => changes.join() === candidate.changes.join())).toBe(false);
+    }
+    expect(held.map(({ worth }) => worth)).toEqual(held.map(({ worth }) => worth).sort((a, b) => b - a));
+  });
+});
