@@ -132,7 +132,7 @@ function othersLines(others: readonly Step[], width: number): string[] {
 
 function waitingLines({ waiting }: Advice, width: number): string[] {
   const lines = waiting.map(({ title, why, frees }) => `${title}. ${why} ${frees}`);
-  return lines.length === 0 ? [] : points("Would help, but waits", lines, width);
+  return points("Would help, but has to wait", lines, width);
 }
 
 function suspectLines({ suspects, soundChance }: Advice, width: number): string[] {

@@ -1,4 +1,4 @@
-import type { Step } from "@jetwright/core";
+import type { Advice, Step } from "@jetwright/core";
 import { Link } from "wouter-preact";
 import { useWords } from "../../words/use-words.ts";
 import { bikeAddress } from "../bike/bike-bar.tsx";
@@ -9,10 +9,12 @@ interface OtherWaysProps {
   readonly ways: readonly Step[];
   /** The one that is shown in full. */
   readonly shown: number;
+  /** Changes that would help and wait, the best one first. */
+  readonly waiting: Advice["waiting"];
 }
 
-/** What else could be done, each with its minutes; a tap shows it in full. */
-export function OtherWays({ bike, ways, shown }: OtherWaysProps) {
+/** What else could be done, each with its minutes; a tap shows it in full. Then what waits, with what it waits for. */
+export function OtherWays({ bike, ways, shown, waiting }: OtherWaysProps) {
   const words = useWords().step;
   return (
     <section>
@@ -37,6 +39,25 @@ export function OtherWays({ bike, ways, shown }: OtherWaysProps) {
           ),
         )}
       </ul>
+      {waiting.length > 0 && (
+        <>
+          <h4>{words.waiting}</h4>
+          <ul class="rows">
+            {waiting.map(({ id, title, why, frees, minutes }) => (
+              <li key={id} class="row">
+                <span>
+                  {title}
+                  <span class="kind">
+                    {" "}
+                    {why} {frees}
+                  </span>
+                </span>
+                <span class="number">{words.minutes(minutes)}</span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }

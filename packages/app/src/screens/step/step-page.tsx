@@ -72,7 +72,7 @@ export function StepPage({ params }: StepPageProps) {
               {sheet}
             </Link>
           ))}
-        <OtherWays bike={bike} ways={ways} shown={shown} />
+        <OtherWays bike={bike} ways={ways} shown={shown} waiting={advice.value.waiting} />
         <SomethingElse bike={bike} onDecline={() => note(false)} />
       </StepCard>
     </Screen>

@@ -12,7 +12,8 @@ export const step: Words["step"] = {
   expect: "Was zu erwarten ist",
   wrongIf: "Es war falsch, wenn",
   undo: "So geht es zurück",
-  sure: (words) => `Wie sicher: ${words}`,
+  sureItIsThis: (words) => `Wie sicher, dass es das ist: ${words}`,
+  sureItHelps: (words) => `Wie sicher, dass es die richtige Richtung ist: ${words}`,
   sureRight: (words) => `Wie sicher, dass es überall stimmt: ${words}`,
   sureness: {
     "very likely": "sehr wahrscheinlich",
@@ -40,6 +41,7 @@ export const step: Words["step"] = {
     stop: "Notieren, was gefunden wurde",
   },
   others: "Andere Wege",
+  waiting: "Würde helfen, muss aber warten",
   othersNone: "Kein anderer Weg ist seine Minuten wert.",
   kind: {
     "look-over": "Durchsicht",

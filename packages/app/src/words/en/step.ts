@@ -10,7 +10,8 @@ export const step = {
   expect: "What to expect",
   wrongIf: "It was wrong if",
   undo: "To undo it",
-  sure: (words: string) => `How sure: ${words}`,
+  sureItIsThis: (words: string) => `How sure that this is it: ${words}`,
+  sureItHelps: (words: string) => `How sure that it is the right way: ${words}`,
   sureRight: (words: string) => `How sure that it is right everywhere: ${words}`,
   sureness: {
     "very likely": "very likely",
@@ -38,6 +39,7 @@ export const step = {
     stop: "Note what was found",
   },
   others: "Other ways",
+  waiting: "Would help, but has to wait",
   othersNone: "There is no other way worth its minutes.",
   kind: {
     "look-over": "looking over",

@@ -12,7 +12,8 @@ export const step: Words["step"] = {
   expect: "Qué esperar",
   wrongIf: "Fue un error si",
   undo: "Para deshacerlo",
-  sure: (words) => `Seguridad: ${words}`,
+  sureItIsThis: (words) => `Seguridad de que es esto: ${words}`,
+  sureItHelps: (words) => `Seguridad de que es el buen camino: ${words}`,
   sureRight: (words) => `Seguridad de que va bien en todo: ${words}`,
   sureness: {
     "very likely": "muy probable",
@@ -40,6 +41,7 @@ export const step: Words["step"] = {
     stop: "Anotar lo encontrado",
   },
   others: "Otros caminos",
+  waiting: "Ayudaría, pero tiene que esperar",
   othersNone: "No hay otro camino que valga sus minutos.",
   kind: {
     "look-over": "repaso",
