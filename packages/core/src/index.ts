@@ -8,6 +8,7 @@ export type {
   Step,
   Sureness,
   Suspect,
+  WaitingChange,
 } from "./advice/advice.ts";
 // the case that records are replayed into
 export type {

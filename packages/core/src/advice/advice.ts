@@ -5,7 +5,6 @@ import type { Situation } from "../metering/situation.ts";
 import type { Opening } from "../units/quantity.ts";
 import type { CautionId, CheckId } from "../words/core-words.ts";
 import type { LabourPart } from "./case.ts";
-import type { HeldBy } from "./held-by.ts";
 import type { TopThrottle } from "./top-throttle.ts";
 
 /** What to do next, and everything a technician needs to judge it. */
@@ -56,6 +55,9 @@ export interface PartChange {
   readonly to: string;
   readonly inDrawer: boolean;
 }
+
+/** What a change waits for: the cause of pinging (A6), what else may feel rich on top (A20), or the top to be proved (A2). */
+export type HeldBy = "pinging" | "other reasons" | "top";
 
 /** A change that would help and waits, with what would free it. Rule A22. */
 export interface WaitingChange {

@@ -2,15 +2,13 @@ import { normalCumulative } from "../numerics/normal.ts";
 import { CIRCUITS } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
+import type { HeldBy } from "./advice.ts";
 import { LEAN_CHANCE, LEAN_CHANCE_FOR_SECONDS, TOP } from "./loss.ts";
 import { mayBeRichForOtherReasons } from "./rich-for-other-reasons.ts";
 import type { Candidate } from "./search.ts";
 import { warnedOfKnock } from "./stop-step.ts";
 import { leanChanceAtTop } from "./top-throttle.ts";
 import type { Weighing } from "./weighing.ts";
-
-/** What a change waits for: the cause of pinging (A6), what else may feel rich on top (A20), or the top to be proved (A2). */
-export type HeldBy = "pinging" | "other reasons" | "top";
 
 /** A change that leans an opening by less than this, ln ratio, leaves it as it was. */
 const SAME = -0.002;

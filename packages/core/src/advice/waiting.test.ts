@@ -10,14 +10,14 @@ import { freeingStep } from "./freeing.ts";
 import { changeAt, leansMost } from "./held-by.ts";
 import { LEAN_CHANCE, TOP } from "./loss.ts";
 import { FEEL_RICH } from "./rich-for-other-reasons.ts";
-import { DRAWER, FOUND, ride, saw, story, tested } from "./test-stories.ts";
+import { DRAWER, FOUND, LOOKED_OVER, ride, saw, story, tested } from "./test-stories.ts";
 import { adviceOf, stateOf, stepsOf, sureOf, weighingOf } from "./test-weighing.ts";
 import { testById } from "./tests-on-engine.ts";
 import { leanChanceAtTop } from "./top-throttle.ts";
 import { waysOf } from "./ways.ts";
 import type { Weighing } from "./weighing.ts";
 
-// A used two-stroke that hangs and burbles at a quarter, of which nobody knows more than its numbers. Rule A22.
+// A used two-stroke that hangs and burbles at a quarter, of which nobody knows more than its numbers; looked over. Rule A22.
 
 const USED = {
   ...FOUND,
@@ -49,7 +49,14 @@ const BELOW = [
 ] as const;
 
 const used = (given: Partial<BikeCase> = {}): BikeCase =>
-  story({ now: USED, reference: USED, rides: [COMPLAINT], tests: answered(BELOW), ...given });
+  story({
+    now: USED,
+    reference: USED,
+    rides: [COMPLAINT],
+    tests: answered(BELOW),
+    checks: LOOKED_OVER,
+    ...given,
+  });
 const mains = (...numbers: readonly number[]): Drawer => ({
   ...EMPTY_DRAWER,
   mains: numbers.map((number) => ({ part: boreJet(number), count: 1 })),

@@ -1,6 +1,7 @@
+import type { HeldBy } from "./advice.ts";
 import { isCalledFor } from "./called-for.ts";
 import { worthOf } from "./change-worth.ts";
-import { type HeldBy, holding } from "./held-by.ts";
+import { holding } from "./held-by.ts";
 import type { Candidate } from "./search.ts";
 import type { Weighing } from "./weighing.ts";
 
