@@ -4,15 +4,16 @@ import { type Drawer, EMPTY_DRAWER } from "../parts/drawer.ts";
 import { known, UNKNOWN } from "../parts/known.ts";
 import type { Opening } from "../units/quantity.ts";
 import { english } from "../words/en.ts";
+import type { Advice } from "./advice.ts";
 import type { BikeCase } from "./case.ts";
-import { checkById, looksFor } from "./checks.ts";
+import { CHECKS, checkById, looksFor } from "./checks.ts";
 import { freeingStep } from "./freeing.ts";
 import { changeAt, leansMost } from "./held-by.ts";
 import { LEAN_CHANCE, TOP } from "./loss.ts";
 import { FEEL_RICH } from "./rich-for-other-reasons.ts";
-import { DRAWER, FOUND, LOOKED_OVER, ride, saw, story, tested } from "./test-stories.ts";
+import { DRAWER, FOUND, LOOKED_OVER, ride, saw, sound, story, tested } from "./test-stories.ts";
 import { adviceOf, stateOf, stepsOf, sureOf, weighingOf } from "./test-weighing.ts";
-import { testById } from "./tests-on-engine.ts";
+import { TESTS, testById } from "./tests-on-engine.ts";
 import { leanChanceAtTop } from "./top-throttle.ts";
 import { waysOf } from "./ways.ts";
 import type { Weighing } from "./weighing.ts";
@@ -76,33 +77,94 @@ const ALL_TRIED = answered([
   ["choke-flick-at-full", "no-change", 1],
 ]);
 
+/** What this bike answers to a test: rich at a quarter, right below and above. */
+const ANSWERS: Readonly<Record<string, (opening: number) => string>> = {
+  "screw-sweep-air": () => "middle",
+  "idle-hold": () => "steady",
+  "quick-opening": (opening) => (opening < 0.2 ? "crisp" : "stumble"),
+  "touch-of-choke": () => "worse",
+  "half-turn-for-the-hang": () => "same",
+  "tap-off-run-down": (opening) => (opening > 0.4 ? "no-clearing" : "clears"),
+  "roll-on": (opening) => (opening > 0.4 ? "smooth" : "burbles"),
+  "plug-look-part": (opening) => (opening > 0.4 ? "tan" : "black"),
+  "one-step-more-fuel": () => "worse",
+  "best-known-setting": () => "gone",
+  "full-pull": () => "clean",
+  "roll-off": () => "tiny-cut",
+  "choke-flick-at-full": () => "lower",
+  "plug-look-full": () => "tan",
+};
+
+/** The advice followed, every look sound and every test answered, up to the first change or ride. */
+function followed(from: BikeCase): readonly Advice[] {
+  const pieces: Advice[] = [];
+  let told = from;
+  for (let at = 20; at < 44; at++) {
+    const advice = adviceOf(told);
+    pieces.push(advice);
+    const { kind, id, opening } = advice.step;
+    const answer = ANSWERS[id]?.(opening ?? 0);
+    if (kind === "check") told = { ...told, checks: [...told.checks, sound(id, at)] };
+    else if (kind === "test" && answer !== undefined)
+      told = { ...told, tests: [...told.tests, tested(id, answer, { at, opening, situation: USED })] };
+    else break;
+  }
+  return pieces;
+}
+
 describe("[A22] a leaner clip that full throttle holds back", () => {
-  test("is named with what it waits for, and full throttle is tried before one more ride", () => {
-    const told = used();
-    expect(leanChance(weighingOf(told), "clip")).toBeGreaterThan(LEAN_CHANCE);
-    const { step, others, waiting } = adviceOf(told);
-    expect(testById(step.id)?.wideOpen).toBe(true);
-    expect(step.expect).toMatch(/^Clip up, groove 3 to 2: that would help at 1\/4 throttle\. Prove full/);
-    expect(step.topThrottle).toBe("seconds only");
-    expect(waiting.map(({ id }) => id)).toEqual(["clip"]);
-    expect(waiting[0]).toMatchObject({ by: "top", step: { kind: "test", id: step.id }, opening: 0.25 });
-    expect(waiting[0]!.why).toMatch(/lean 3\/4 to full throttle by about 3 %.*not proved/);
-    expect(waiting[0]!.frees).toMatch(/^Prove full throttle first\. Next for that: [a-z].*\.$/);
-    expect(waiting[0]!.changes).toEqual([{ part: "clip", from: "groove 3", to: "groove 2", inDrawer: true }]);
-    expect([step, ...others].map(({ title }) => title)).not.toContain(english.steps.ride.rideOn);
+  const pieces = followed(used());
+  const held = pieces.filter(({ waiting }) => waiting.some(({ id }) => id === "clip"));
+
+  test("is named with what it waits for, and so is the test of full throttle that frees it", () => {
+    expect(leanChance(weighingOf(used()), "clip")).toBeGreaterThan(LEAN_CHANCE);
+    expect(held.length).toBeGreaterThan(0);
+    for (const advice of held) {
+      const waits = advice.waiting.find(({ id }) => id === "clip")!;
+      expect(waits).toMatchObject({ by: "top", opening: 0.25 });
+      expect(waits.why).toMatch(/lean 3\/4 to full throttle by about 3 %.*not proved/);
+      expect(waits.frees).toMatch(/^Prove full throttle first\. Next for that: [a-z].*\.$/);
+      expect(waits.changes).toEqual([{ part: "clip", from: "groove 3", to: "groove 2", inDrawer: true }]);
+      const frees = stepsOf(advice).find(({ id }) => id === waits.step!.id)!;
+      expect(testById(frees.id)!.wideOpen).toBe(true);
+      expect(frees.expect).toMatch(/^Clip up, groove 3 to 2: that would help at 1\/4 throttle\. Prove full/);
+      expect(frees.topThrottle).not.toBe("stay below 3/4");
+    }
   });
 
-  test("is offered when full throttle answered rich or clean often enough", () => {
+  test("is reached by following the advice: with a bigger main jet the top stays where it is", () => {
+    const { step, waiting } = pieces.at(-1)!;
+    expect(step).toMatchObject({ kind: "change", id: "main+clip" });
+    expect(step.changes[1]).toEqual({ part: "clip", from: "groove 3", to: "groove 2", inDrawer: true });
+    expect(waiting).toEqual([]);
+    for (const advice of held)
+      expect(stepsOf(advice).map(({ title }) => title)).not.toContain(english.steps.ride.rideOn);
+  });
+
+  test("full throttle is tried where nothing below is left to try; answered rich, the clip alone may be moved", () => {
+    const below = TESTS.filter(({ id, wideOpen }) => !wideOpen && id in ANSWERS).flatMap((test) =>
+      (test.openings.length > 0 ? test.openings : [null]).map(
+        (opening) => [test.id, ANSWERS[test.id]!(opening ?? 0), opening] as const,
+      ),
+    );
+    // A screw and a pilot that take a day to reach: nothing below pays.
+    const minutes = { screw: 600, pilot: 600 };
+    const given = { oneChangeAtATime: true, minutes, checks: CHECKS.map(({ id }) => sound(id, 0)) };
+    const told = used({ ...given, tests: answered(below) });
+    const { step, waiting } = adviceOf(told);
+    expect(leanChance(weighingOf(told), "clip")).toBeGreaterThan(LEAN_CHANCE);
+    expect(waiting[0]).toMatchObject({ id: "clip", step: { kind: "test", id: step.id } });
+    expect(testById(step.id)!.wideOpen).toBe(true);
     const proofs = [
       ["full-pull", "clean", 1],
       ["roll-off", "tiny-cut", 1],
       ["choke-flick-at-full", "lower", 1],
     ] as const;
-    const told = used({ tests: answered([...BELOW, ...proofs]) });
-    expect(leanChance(weighingOf(told), "clip")).toBeLessThanOrEqual(LEAN_CHANCE);
-    const { step, waiting } = adviceOf(told);
-    expect(step).toMatchObject({ kind: "change", id: "clip", topThrottle: "seconds only" });
-    expect(waiting.map(({ id }) => id)).not.toContain("clip");
+    const proved = used({ ...given, tests: answered([...below, ...proofs]) });
+    expect(leanChance(weighingOf(proved), "clip")).toBeLessThanOrEqual(LEAN_CHANCE);
+    const after = adviceOf(proved);
+    expect(after.waiting.map(({ id }) => id)).not.toContain("clip");
+    expect(after.step).toMatchObject({ kind: "change", id: "clip", topThrottle: "seconds only" });
   });
 
   test("goes with a bigger main jet where no test of full throttle is left", () => {
