@@ -164,7 +164,10 @@ describe("[A22] a leaner clip that full throttle holds back", () => {
     expect(leanChance(weighingOf(proved), "clip")).toBeLessThanOrEqual(LEAN_CHANCE);
     const after = adviceOf(proved);
     expect(after.waiting.map(({ id }) => id)).not.toContain("clip");
-    expect(after.step).toMatchObject({ kind: "change", id: "clip", topThrottle: "seconds only" });
+    expect(stepsOf(after).find(({ id }) => id === "clip")).toMatchObject({
+      kind: "change",
+      topThrottle: "seconds only",
+    });
   });
 
   test("goes with a bigger main jet where no test of full throttle is left", () => {
