@@ -205,6 +205,19 @@ test("three devices do a job together, one offline half of the time, and end wit
   await expect(second.page.getByText("This device is off the shop's list.")).toBeVisible();
   await expect(second.page.getByRole("alert")).toHaveCount(0);
 
+  // Jo asks for the own data to be removed, of whom the shop has no more than a name in its list.
+  await bench.page.goto("/#/remove");
+  await bench.page.getByRole("link", { name: /^Jo has a device of the shop/ }).click();
+  await bench.page.getByRole("checkbox", { name: "This person asked for it" }).check();
+  await bench.page.getByRole("button", { name: "Remove for good" }).click();
+  await expect(bench.page.getByText("Removed. The other devices")).toBeVisible();
+  await expect(async () => {
+    await bench.page.goto("/#/");
+    await bench.page.goto("/#/shop");
+    await expect(bench.page.getByText("(name removed)")).toBeVisible({ timeout: 3000 });
+  }).toPass();
+  await expect(bench.page.getByText("Jo's phone")).toHaveCount(0);
+
   // With the server gone nobody is shut out, and the screen says so.
   server.removeAllListeners("exit");
   server.kill("SIGKILL");
