@@ -63,11 +63,13 @@ test("a hang heard through the microphone changes the next step to the screw and
   await page.getByRole("button", { name: "Keep these figures" }).click();
   await expect(page.getByRole("heading", { name: "Next step" })).toBeVisible();
   await expect(page.getByText("Nothing needs changing")).toHaveCount(0);
-  await expect(page.getByText(/Sweep the air screw/).first()).toBeVisible();
+  // Looked over first, the boots and clamps with it (A21); then the sweep, and the picture of what speaks for it is a tap
+  // away.
+  await expect(page.getByText("Look over the boots and clamps").first()).toBeVisible();
   await expect(page.getByText(/Pressure-test the crankcase/).first()).toBeVisible();
-  await expect(page.getByText("Revs hang before they drop").first()).toBeVisible();
-  // The step itself is the sweep, and the picture of what speaks for it is a tap away.
+  await page.getByRole("link", { name: /^Sweep the air screw/ }).click();
   await expect(page.getByRole("heading", { level: 2, name: /Sweep the air screw/ })).toBeVisible();
+  await expect(page.getByText("Revs hang before they drop").first()).toBeVisible();
   await page.getByRole("link", { name: "See what was heard" }).click();
   await expect(page.getByRole("img", { name: "Engine speed against time" })).toBeVisible();
   await expect(page.getByText(/it hung 2\.\d s above idle/)).toBeVisible();
