@@ -5,7 +5,7 @@ import type { Words } from "../../words/en.ts";
 
 /**
  * Keeps what a look found, or takes it back (`what` null); an answer given before it is struck with it. Says so, and
- * offers the way back. False when it could not be kept, which is said.
+ * offers the way back; that it could not be kept is said too.
  */
 export async function keepLook(
   shop: Shop,
@@ -14,7 +14,7 @@ export async function keepLook(
   { id, found }: Look,
   what: "sound" | "faulty" | null,
   fault: string | null,
-): Promise<boolean> {
+): Promise<void> {
   const struck = (record: string): Draft => ({ kind: "record-struck", bike, body: { record } });
   const drafts: readonly Draft[] = [
     ...(found === null ? [] : [struck(found.record)]),
@@ -28,11 +28,11 @@ export async function keepLook(
           },
         ]),
   ];
-  if (drafts.length === 0) return true;
+  if (drafts.length === 0) return;
   const kept = await shop.keep(...drafts);
   if (!kept.ok) {
     say(kept.detail);
-    return false;
+    return;
   }
   say(words.kept, {
     words: words.undo,
@@ -42,5 +42,4 @@ export async function keepLook(
         .then((undone) => say(undone.ok ? words.undone : undone.detail));
     },
   });
-  return true;
 }

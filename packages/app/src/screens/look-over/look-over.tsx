@@ -51,20 +51,17 @@ function Card({ bike }: { readonly bike: string }) {
   const wrong = rows.filter(({ found }) => found?.what === "faulty");
 
   /** The list stands still from the first tap on, whatever the advice is by then. */
-  const begin = (change: Partial<Begun>) =>
-    begun.change((before) => ({
-      ...(before.looks.length > 0
-        ? before
-        : { ...NOT_BEGUN, looks: rows.map(({ id }) => id), from: Date.now() - MINUTE }),
-      ...change,
-    }));
-  const answer = (look: Look, what: "sound" | "faulty", fault: string | null) => {
-    begin({ skipped: skipped.filter((id) => id !== look.id) });
-    void keepLook(shop, cards, bike, look, what, fault);
-  };
-  const skip = (look: Look) => {
-    begin({ skipped: [...skipped.filter((id) => id !== look.id), look.id] });
-    void keepLook(shop, cards, bike, look, null, null);
+  const begin = (leave: (skipped: readonly string[]) => readonly string[]) =>
+    begun.change((before) => {
+      const now =
+        before.looks.length > 0
+          ? before
+          : { ...NOT_BEGUN, looks: rows.map(({ id }) => id), from: Date.now() - MINUTE };
+      return { ...now, skipped: leave(now.skipped) };
+    });
+  const answer = (look: Look, what: "sound" | "faulty" | null, fault: string | null): Promise<void> => {
+    begin((left) => [...left.filter((id) => id !== look.id), ...(what === null ? [look.id] : [])]);
+    return keepLook(shop, cards, bike, look, what, fault);
   };
   const done = () => {
     begun.clear();
@@ -83,7 +80,6 @@ function Card({ bike }: { readonly bike: string }) {
             place={index + 1}
             skipped={look.found === null && skipped.includes(look.id)}
             onAnswer={(what, fault) => answer(look, what, fault)}
-            onSkip={() => skip(look)}
           />
         ))}
       </ol>

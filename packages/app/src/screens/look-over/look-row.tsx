@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { Look } from "../../engine/answers/look-over.ts";
 import { Cautions } from "../../ui/cautions.tsx";
 import { useWords } from "../../words/use-words.ts";
@@ -10,19 +10,28 @@ interface LookRowProps {
   /** Its place in the working order, from 1. */
   readonly place: number;
   readonly skipped: boolean;
-  readonly onAnswer: (what: "sound" | "faulty", fault: string | null) => void;
-  readonly onSkip: () => void;
+  /** Resolves once it is on the disk; null: left out. */
+  readonly onAnswer: (what: "sound" | "faulty" | null, fault: string | null) => Promise<void>;
 }
 
 /** One look: how it is made, in place, and what it found, at one tap; which fault, where it finds several, at a second. */
-export function LookRow({ look, place, skipped, onAnswer, onSkip }: LookRowProps) {
+export function LookRow({ look, place, skipped, onAnswer }: LookRowProps) {
   const words = useWords().lookOver;
   const [asking, setAsking] = useState(false);
   const [open, setOpen] = useState(false);
+  const busy = useRef(false);
   const what = look.found?.what ?? null;
+  /** A second tap before the first is kept would be a second answer. */
+  const answer = (...given: Parameters<typeof onAnswer>) => {
+    if (busy.current) return;
+    busy.current = true;
+    void onAnswer(...given).finally(() => {
+      busy.current = false;
+    });
+  };
   const wrong = () => {
     if (look.faults.length > 1) setAsking(true);
-    else onAnswer("faulty", look.faults[0]!.id);
+    else answer("faulty", look.faults[0]!.id);
   };
   const name = (choice: string) => words.of(choice, look.words);
   return (
@@ -60,7 +69,7 @@ export function LookRow({ look, place, skipped, onAnswer, onSkip }: LookRowProps
                 class="choice"
                 onClick={() => {
                   setAsking(false);
-                  onAnswer("faulty", id);
+                  answer("faulty", id);
                 }}
               >
                 {fault}
@@ -78,7 +87,7 @@ export function LookRow({ look, place, skipped, onAnswer, onSkip }: LookRowProps
             class="choice"
             aria-label={name(words.fine)}
             aria-pressed={what === "sound"}
-            onClick={() => what !== "sound" && onAnswer("sound", null)}
+            onClick={() => what !== "sound" && answer("sound", null)}
           >
             {words.fine}
           </button>
@@ -96,7 +105,7 @@ export function LookRow({ look, place, skipped, onAnswer, onSkip }: LookRowProps
             class="choice"
             aria-label={name(words.skip)}
             aria-pressed={skipped}
-            onClick={onSkip}
+            onClick={() => answer(null, null)}
           >
             {words.skip}
           </button>
