@@ -6,6 +6,7 @@ import { cards } from "./en/cards.ts";
 import { change } from "./en/change.ts";
 import { describe } from "./en/describe.ts";
 import { drawer } from "./en/drawer.ts";
+import { fitted } from "./en/fitted.ts";
 import { history } from "./en/history.ts";
 import { listen } from "./en/listen.ts";
 import { lookOver } from "./en/look-over.ts";
@@ -15,6 +16,7 @@ import { photos } from "./en/photos.ts";
 import { pictures } from "./en/pictures.ts";
 import { proof } from "./en/proof.ts";
 import { report } from "./en/report.ts";
+import { settings } from "./en/settings.ts";
 import { sheet } from "./en/sheet.ts";
 import { start } from "./en/start.ts";
 import { sweep } from "./en/sweep.ts";
@@ -28,6 +30,7 @@ export const en = {
   describe,
   air,
   drawer,
+  fitted,
   cards,
   best,
   newBike,
@@ -39,6 +42,7 @@ export const en = {
   ask,
   backup,
   take,
+  settings,
   sheet,
   history,
   listen,

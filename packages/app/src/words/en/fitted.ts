@@ -1,23 +1,11 @@
+import { fittedRows } from "./fitted-rows.ts";
+
 export const fitted = {
   title: "Fitted",
   intro: "From closed throttle to full. Tap a part to correct it, or to say that it was changed.",
-  part: {
-    pilot: "Pilot jet",
-    screw: "Screw",
-    slide: "Slide",
-    needle: "Needle",
-    clip: "Clip",
-    needleJet: "Needle jet",
-    main: "Main jet",
-    fuelLevel: "Fuel level",
-    pilotAirJet: "Pilot air jet",
-    mainAirJet: "Main air jet",
-  },
-  screw: { air: "Air screw", fuel: "Fuel screw" },
-  notKnown: "not known",
+  ...fittedRows,
   changeParts: "Change parts, step by step",
   carburetor: "See the carburetor in section",
-  how: { measured: "measured", "read by eye": "read by eye", told: "told", unknown: "" },
   takeBack: "Take back the last change",
   takeBackWords: (what: string, day: string) => `${what}, as it was before ${day}.`,
   move: (from: string, to: string) => `${from} becomes ${to} again`,

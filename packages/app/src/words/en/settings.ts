@@ -1,3 +1,5 @@
+import { languageChoice } from "./language-choice.ts";
+
 export const settings = {
   title: "More",
   bikes: "Bikes",
@@ -15,7 +17,7 @@ export const settings = {
   hand: "The hand that holds the phone",
   right: "Right",
   left: "Left",
-  language: "Language",
+  ...languageChoice,
   shop: "Shop and its other phones",
   backup: "Backup and copies",
   cautions: "All cautions",
