@@ -15,6 +15,7 @@ test("a bike is looked over in one go, left half-way, taken up again, and what w
   await expect(page.getByRole("heading", { name: "Look the bike over", level: 1 })).toBeVisible();
   const answer = (what: string, look: string) =>
     page.getByRole("button", { name: `${what}: ${look}`, exact: true });
+  await expect(page.getByText(/^\d+ looks to go\.$/)).toBeVisible();
   const looks = await page.locator(".looks h2").allTextContents();
   expect(looks.length).toBeGreaterThanOrEqual(4);
   await expect(page.getByText(`${looks.length} looks to go.`)).toBeVisible();
