@@ -81,13 +81,17 @@ const stress: readonly (readonly [string, Row[]])[] = (
   ] as readonly (readonly [string, TakeSetting])[]
 ).map(([name, setting], i) => [name, several(few, half, setting, 300 + 20 * i)] as const);
 step("codecs");
+const uncoded = several(few, half, { snr: 15 }, 540);
 const coded = codecsThere()
-  ? CODECS.map((codec) => {
-      const rows = several(few, half, { snr: 15 }, 540).map(({ made }) =>
-        hear({ ...made, samples: throughCodec(made.samples, made.rate, codec) }),
-      );
-      return [codec.name, rows] as const;
-    })
+  ? [
+      ["those of the next rows, not coded", uncoded] as const,
+      ...CODECS.map((codec) => {
+        const rows = uncoded.map(({ made }) =>
+          hear({ ...made, samples: throughCodec(made.samples, made.rate, codec) }),
+        );
+        return [codec.name, rows] as const;
+      }),
+    ]
   : [];
 step("told every firing");
 const told = [two, four].map((rows) => rows.map(({ made }, i) => toldFirings(made, i + 1)));
