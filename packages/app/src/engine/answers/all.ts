@@ -5,6 +5,8 @@ import { bikeList } from "./bikes.ts";
 import { cautionsSaid } from "./cautions.ts";
 import { copyState } from "./copy/copy-state.ts";
 import { fittedOn } from "./fitted.ts";
+import { foresee } from "./foresee.ts";
+import { governsFor } from "./governs.ts";
 import { standingOf } from "./standing.ts";
 
 /** A question whose code comes with the first asking: it is not on the way from a bike to its next step. */
@@ -23,7 +25,7 @@ export const ANSWERS = {
   advice: adviceFor,
   fitted: fittedOn,
   standing: standingOf,
-  foresee: later(() => import("./foresee.ts").then((m) => m.foresee)),
+  foresee,
   rideForm: later(() => import("./ride-form.ts").then((m) => m.rideForm)),
   cautions: cautionsSaid,
   checkCard: later(() => import("./check-card.ts").then((m) => m.checkCard)),
@@ -40,7 +42,7 @@ export const ANSWERS = {
   jetsWanted: later(() => import("./drawer/jets-wanted.ts").then((m) => m.jetsWanted)),
   ridingRange: later(() => import("./drawer/riding-range.ts").then((m) => m.ridingRange)),
   needleShape: later(() => import("./drawer/needle-shape.ts").then((m) => m.needleShape)),
-  governs: later(() => import("./governs.ts").then((m) => m.governsFor)),
+  governs: governsFor,
   anatomy: later(() => import("./anatomy.ts").then((m) => m.anatomyFor)),
   change: later(() => import("./change/change-plan.ts").then((m) => m.changePlan)),
   ask: later(() => import("./ask.ts").then((m) => m.askFor)),
