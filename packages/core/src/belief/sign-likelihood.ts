@@ -85,7 +85,7 @@ export interface SignLikelihood {
  * @param opening mean opening it speaks of
  * @param present faults known to have been there at the time (found and mended later)
  * @param spared what each fault leaves of a sign of health, in the light of what it left before (rule B21)
- * @param fresh the share of a fault's own figure for a sign of trouble that still counts, 0 to 1 (rule B22)
+ * @param fresh the share of a fault's own figure for a sign of trouble that still counts, 0 to 1 (rule B24)
  */
 export function signLikelihood(
   sign: Sign,

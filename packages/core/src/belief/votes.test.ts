@@ -138,7 +138,7 @@ describe("votes", () => {
     });
   });
 
-  describe("[B22] trouble that was told before", () => {
+  describe("[B24] trouble that was told before", () => {
     // With the jets right it is seen once in ten, with the fault in one half of what is left: 0.55 in all.
     const trouble = exampleSign({
       group: "t",

@@ -49,7 +49,7 @@ const CATALOGUE = 3;
 /**
  * A fault that left one thing well is likely a slight one, and leaves the next well too: what signs of health say
  * against a fault is worked out in the order of time, each in the light of those before. Rule B21. A sign of trouble that
- * was told at the same mixture is likely told again, with the fault or without: then it counts half for it. Rule B22.
+ * was told at the same mixture is likely told again, with the fault or without: then it counts half for it. Rule B24.
  */
 function oneBike(chosen: readonly Vote[], presentAt: (at: number) => readonly FaultId[]): readonly Vote[] {
   const inTime = [...chosen].sort((a, b) => Number(speaksBefore(a, b)) - Number(speaksBefore(b, a)));
