@@ -284,8 +284,7 @@ process ${digits(memory.grew, 0)} MB larger, to ${digits(memory.resident, 0)} MB
   does not. Frames that are only wind are left out, and with them, seldom, a faint engine in wind: such takes are refused.
 - A two-stroke that skips every second firing at idle sounds like one at half the speed. Where the card has its idle the
   take is refused, never read at twice. A loud chain and hum as loud as the engine are mostly refused.
-- A twin is read as firing evenly. A bike's description can say that it has two cylinders; the form for a new bike does
-  not ask, and one is taken.
+- A twin is read as firing evenly, where its card says that it has two cylinders; where nothing is said, one is taken.
 - Confidence of frames was fitted on other seeds of the same sound lab. That of events has little to err on in so few
   takes.
 - How long a reading takes was measured beside other work; how long a real phone takes was not.

@@ -2,6 +2,7 @@
 export interface BikeDraft {
   readonly name: string;
   readonly strokes: "" | "2" | "4";
+  readonly cylinders: "1" | "2";
   readonly displacement: string;
   readonly bore: string;
   readonly pilot: string;
@@ -26,6 +27,7 @@ export interface BikeDraft {
 export const NEW_BIKE: BikeDraft = {
   name: "",
   strokes: "",
+  cylinders: "1",
   displacement: "",
   bore: "",
   pilot: "",
@@ -49,6 +51,7 @@ export const NEW_BIKE: BikeDraft = {
 
 const CHOICES: Readonly<Partial<Record<keyof BikeDraft, readonly string[]>>> = {
   strokes: ["", "2", "4"],
+  cylinders: ["1", "2"],
   numbering: ["", "bore", "flow", "unsure"],
   how: ["read by eye", "measured", "told"],
   screw: ["", "air", "fuel", "unsure"],

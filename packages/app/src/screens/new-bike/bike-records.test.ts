@@ -78,6 +78,15 @@ describe("a new bike", () => {
     expect(faults({ strokes: "" })).toEqual(["strokes"]);
   });
 
+  test("has one cylinder, or the two that were chosen", () => {
+    const cylindersOf = (change: Partial<BikeDraft>) => {
+      const made = bikeCase(replay(logOf(change).entries), "b1");
+      return made.ok ? made.value.engine.cylinders : null;
+    };
+    expect(cylindersOf({})).toBe(1);
+    expect(cylindersOf({ cylinders: "2" })).toBe(2);
+  });
+
   test("says every field that cannot be right, and writes nothing then", () => {
     expect(
       faults({

@@ -95,7 +95,11 @@ export function bikeRecords(
   };
   const described: JsonObject = {
     name,
-    engine: { strokes, ...(displacementCc === null ? {} : { displacementCc }) },
+    engine: {
+      strokes,
+      cylinders: Number(draft.cylinders),
+      ...(displacementCc === null ? {} : { displacementCc }),
+    },
     ...(Object.keys(carburetor).length === 0 ? {} : { carburetor }),
     ...(use === "" ? {} : { use }),
     ...(place === "" && heightM === null

@@ -131,6 +131,15 @@ export function NewBike() {
         onChoose={(strokes) => set({ strokes })}
       />
       {faults.strokes && <p class="warn">{faults.strokes}</p>}
+      <Choice
+        label={own.cylinders}
+        value={draft.cylinders}
+        options={[
+          { value: "1", words: own.oneCylinder },
+          { value: "2", words: own.twoCylinders },
+        ]}
+        onChoose={(cylinders) => set({ cylinders })}
+      />
       {number("displacement", own.displacement, "cc", own.displacementHint)}
       {number("bore", own.bore, "mm", own.boreHint)}
       {number("pilot", own.pilot, undefined, own.jetHint)}
