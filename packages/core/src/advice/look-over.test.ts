@@ -120,7 +120,7 @@ describe("[A21] which looks, for this bike", () => {
     const gain = 0.1 * (0.45 * 300 + 0.85 * 300 + 0.8 * 180 + supply * 260);
     expect(over.worth).toBeCloseTo(gain / 11, 12);
     expect(over.sure.chance).toBeCloseTo(0.1 * (0.45 + 0.85 + 0.8 + supply), 12);
-    expect(over.expect).toContain("about 3 times in ten");
+    expect(over.expect).toContain("about 3 of ten cases");
   });
 
   test("the plug out is counted once", () => {

@@ -54,7 +54,7 @@ const lookOver = {
   look: (words: string): string => (words.endsWith("?") ? words : `${words}.`),
   /** @param timesInTen how often it finds something, 1 to 10 */
   expect: (timesInTen: number): string =>
-    `On a bike that runs like this it finds something wrong about ${timesInTen} times in ten. That is put right first; a jet cures none of it.`,
+    `On a bike that runs like this it finds something wrong in about ${timesInTen} of ten cases. That is put right first; a jet cures none of it.`,
   wrongIf: "All is fine: then what was looked at is less likely to be behind it, and the jets are next.",
   undo: "Nothing is changed. Put back what you took off.",
   note: "In one go it takes fewer minutes than look by look: the tools are fetched once, the plug is out once.",

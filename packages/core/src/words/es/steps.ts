@@ -45,7 +45,7 @@ const lookOver: Steps["lookOver"] = {
   title: "Repasa la moto entera antes de tocar un chiclé",
   look: (words) => (words.endsWith("?") ? words : `${words}.`),
   expect: (timesInTen) =>
-    `En una moto que va así, aparece algo mal unas ${timesInTen} de cada 10 veces. Eso se arregla primero; ningún chiclé lo cura.`,
+    `En una moto que va así, aparece algo mal en ${timesInTen} de cada 10 casos, más o menos. Eso se arregla primero; ningún chiclé lo cura.`,
   wrongIf:
     "Todo está bien: entonces es menos probable que la causa sea algo de lo mirado, y ahora tocan los chiclés.",
   undo: "No se cambia nada. Vuelve a montar lo que quitaste.",
