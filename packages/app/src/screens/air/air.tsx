@@ -82,7 +82,22 @@ export function Air({ params }: { readonly params: { readonly bike: string } }) 
   );
   const degrees = temperatureUnit(preferences);
   return (
-    <Screen title={words.title} back={{ to: home, words: words.bike }} wide>
+    <Screen
+      title={words.title}
+      back={{ to: home, words: words.bike }}
+      // At the foot: what is read of the air comes in above it, and must not push it away from a finger.
+      bar={
+        <button
+          type="button"
+          class="main"
+          disabled={body === null || preview?.air.ok === false}
+          onClick={() => void keep()}
+        >
+          {words.keep}
+        </button>
+      }
+      wide
+    >
       <div class="columns">
         <div class="column">
           <Choice
@@ -156,14 +171,6 @@ export function Air({ params }: { readonly params: { readonly bike: string } }) 
               {failed}
             </p>
           )}
-          <button
-            type="button"
-            class="button main"
-            disabled={body === null || preview?.air.ok === false}
-            onClick={() => void keep()}
-          >
-            {words.keep}
-          </button>
         </div>
         {(body === null || preview?.air.ok) && <LastHere bike={bike} body={body} place={body?.place ?? ""} />}
       </div>
