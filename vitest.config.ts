@@ -9,7 +9,7 @@ export default defineConfig({
       exclude: [
         "**/*.test.ts",
         "**/index.ts",
-        "**/test-{airs,reports,lines,shop,situations,stories,weighing,any-story}.ts",
+        "**/test-{airs,reports,lines,shop,situations,stories,weighing,any-story,judged}.ts",
         "**/belief/example-sign.ts",
         "**/belief/importance-oracle.ts",
         "**/belief/invented-log.ts",

@@ -1,23 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test, vi } from "vitest";
-import { type Belief, believe } from "../belief/believe.ts";
 import { FIRST_CIRCUIT, STATE_SIZE } from "../belief/state.ts";
-import { shiftsFrom } from "../metering/shift.ts";
 import type { Situation } from "../metering/situation.ts";
 import { CIRCUITS } from "../units/circuit.ts";
 import { OPENINGS } from "../units/opening.ts";
 import type { Opening } from "../units/quantity.ts";
 import { english } from "../words/en.ts";
-import type { Advice, Step } from "./advice.ts";
 import { isCalledFor } from "./called-for.ts";
 import type { BikeCase } from "./case.ts";
 import { cautionById } from "./cautions.ts";
-import { checkById } from "./checks.ts";
-import { evidenceFrom } from "./evidence.ts";
-import { faultPriorsFor, nextStep } from "./next-step.ts";
-import { priorFor } from "./prior-for.ts";
+import { nextStep } from "./next-step.ts";
 import { type HowLong, STARVES } from "./starved-top.ts";
-import { anyStory } from "./test-any-story.ts";
+import { beliefOf, changeBy, changesOf, judged, name, STORIES, shiftTo } from "./test-judged.ts";
 import { LOOKED_OVER, ride, saw, story, tested } from "./test-stories.ts";
 import { stepsOf, weighingOf } from "./test-weighing.ts";
 import { testById } from "./tests-on-engine.ts";
@@ -25,41 +19,9 @@ import { waysOf } from "./ways.ts";
 
 // Rules that hold for every story, tried on many. Each story is worked out once and judged by every rule.
 
-const STORIES = 40;
 const QUARTER = 0.25 as Opening;
 // Many stories in one test; a loaded machine takes longer over them than the usual five seconds.
 vi.setConfig({ testTimeout: 60_000 });
-
-interface Judged {
-  readonly number: number;
-  readonly story: BikeCase;
-  readonly advice: Advice;
-  readonly steps: readonly Step[];
-}
-
-const judged: readonly Judged[] = Array.from({ length: STORIES }, (_, i) => i + 1).flatMap((number) => {
-  const given = anyStory(number);
-  const outcome = nextStep(given, english);
-  return outcome.ok ? [{ number, story: given, advice: outcome.value, steps: stepsOf(outcome.value) }] : [];
-});
-
-const beliefs = new Map<BikeCase, Belief>();
-function beliefOf(given: BikeCase): Belief {
-  const worked = beliefs.get(given);
-  if (worked !== undefined) return worked;
-  const { observations } = evidenceFrom(given);
-  const faultPriors = faultPriorsFor(given.engine.strokes);
-  const belief = believe({ prior: priorFor(given.reference), faultPriors, observations });
-  beliefs.set(given, belief);
-  return belief;
-}
-
-const shiftTo = (given: BikeCase, situation: Situation) => {
-  const from = shiftsFrom(given.reference);
-  const shift = from.ok ? from.value(situation) : from;
-  if (!shift.ok) throw new RangeError(shift.detail);
-  return shift.value;
-};
 
 /** The normal distribution by the erfcc of Press et al., Numerical Recipes (fractional error below 1.2e-7) [memory]. */
 function below(z: number): number {
@@ -100,18 +62,6 @@ function leanChance(given: BikeCase, situation: Situation, howLong: HowLong): nu
     }),
   );
 }
-
-/** Change of the mixture at each opening from what is fitted now, as metering has it. */
-function changeBy(given: BikeCase, to: Situation): readonly number[] {
-  const before = shiftTo(given, given.now);
-  const after = shiftTo(given, to);
-  return OPENINGS.map((_, u) =>
-    CIRCUITS.reduce((sum, circuit) => sum + after[circuit][u]! - before[circuit][u]!, 0),
-  );
-}
-
-const changesOf = ({ steps }: Judged) => steps.filter(({ kind }) => kind === "change");
-const name = ({ number }: Judged, step: Step) => `story ${number}: ${step.title}`;
 
 test("the stories show every kind of step, and nearly all can be advised on", () => {
   expect(judged.length).toBeGreaterThan(0.9 * STORIES);
@@ -396,79 +346,5 @@ describe("what stands on a step", () => {
     for (const each of one) for (const { changes } of changesOf(each)) expect(changes).toHaveLength(1);
     const sets = judged.filter(({ story: { oneChangeAtATime } }) => !oneChangeAtATime).flatMap(changesOf);
     expect(Math.max(...sets.map(({ changes }) => changes.length))).toBeGreaterThan(1);
-  });
-});
-
-describe("the order of the steps", () => {
-  test("[A6] [A4] a stop stands alone, a mend before all else", () => {
-    for (const { steps, story: given } of judged) {
-      if (steps.some(({ kind }) => kind === "stop")) expect(steps).toHaveLength(1);
-      else {
-        const open = beliefOf(given).openFaults;
-        expect(steps.slice(0, open.length).map(({ kind, id }) => `${kind} ${id}`)).toEqual(
-          open.map((fault) => `mend ${fault}`),
-        );
-        expect(steps.filter(({ kind }) => kind === "mend")).toHaveLength(open.length);
-      }
-    }
-  });
-
-  test("[A6] after pinging on the parts and air of now nothing leans any opening, and no test rides", () => {
-    let richer = 0;
-    for (const { story: given } of judged.filter(({ advice }) => advice.step.kind !== "stop").slice(0, 10)) {
-      const pinged = ride([saw("pings-on-roll-on")], { at: 900, situation: given.now });
-      const outcome = nextStep({ ...given, rides: [...given.rides, pinged] }, english);
-      if (!outcome.ok) throw new RangeError(outcome.detail);
-      for (const step of stepsOf(outcome.value)) {
-        if (step.kind === "test") expect(step.cautions).not.toContain("test-riding");
-        if (step.kind === "ride" || step.kind === "change") expect(step.notes.join(" ")).toMatch(/It pinged/);
-        if (step.situation === null) continue;
-        richer++;
-        expect(Math.min(...changeBy(given, step.situation)), step.title).toBeGreaterThanOrEqual(-0.002);
-      }
-    }
-    expect(richer).toBeGreaterThan(0);
-  });
-
-  test("[A1] the rest by what they save for a minute, the best first, but for the one put before them", () => {
-    for (const { steps, number } of judged) {
-      const rest = steps.slice(1).filter(({ kind }) => kind !== "ride" && kind !== "mend");
-      for (let i = 1; i < rest.length; i++)
-        expect(rest[i]!.worth, `story ${number}`).toBeLessThanOrEqual(rest[i - 1]!.worth);
-    }
-  });
-
-  test("[A5] a fault likelier than 40 % is looked for first, where a look is on offer", () => {
-    for (const { advice, steps, story: given } of judged) {
-      const [worst] = advice.suspects;
-      if (worst === undefined || worst.chance < 0.4 || beliefOf(given).openFaults.length > 0) continue;
-      const looks = steps.filter(
-        ({ kind, id }) => kind === "check" && (checkById(id)!.finds[worst.fault] ?? 0) >= 0.4,
-      );
-      if (looks.length > 0 && advice.step.kind !== "ride")
-        expect(["check", "stop"]).toContain(advice.step.kind);
-    }
-  });
-
-  test("no step stands twice, and there is always one to ride or to mend or to stop", () => {
-    for (const { steps, number } of judged) {
-      const ids = steps.map(({ kind, id }) => `${kind} ${id}`);
-      expect(new Set(ids).size, `story ${number}: ${ids.join(", ")}`).toBe(ids.length);
-      expect(steps.some(({ kind }) => kind === "ride" || kind === "stop")).toBe(true);
-    }
-  });
-
-  test("the picture is in the air and parts of now, and after the step in the step's", () => {
-    for (const { advice } of judged) {
-      expect(advice.picture.map(({ opening }) => opening)).toEqual([0, 0.125, 0.25, 0.5, 0.75, 1]);
-      expect(advice.pictureAfter === null).toBe(advice.step.situation === null);
-      for (const { mean, sd } of [...advice.picture, ...(advice.pictureAfter ?? [])]) {
-        expect(Number.isFinite(mean)).toBe(true);
-        expect(sd).toBeGreaterThan(0);
-      }
-      expect(
-        advice.soundChance + advice.suspects.reduce((sum, { chance }) => sum + chance, 0),
-      ).toBeLessThanOrEqual(1 + 1e-9);
-    }
   });
 });
