@@ -2,6 +2,7 @@ import "@fontsource-variable/archivo/standard.css";
 import "./styles/tokens.css";
 import "./styles/base.css";
 import "./styles/parts.css";
+import "./styles/columns.css";
 import { render } from "preact";
 import { App } from "./app.tsx";
 import { PreferenceStore } from "./preferences/preferences.ts";
