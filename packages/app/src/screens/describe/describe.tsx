@@ -97,6 +97,15 @@ function DescriptionForm({ view, away }: { readonly view: BikeView; readonly awa
         ]}
         onChoose={(strokes) => set({ strokes })}
       />
+      <Choice
+        label={own.cylinders}
+        value={typed.cylinders === "" ? null : typed.cylinders}
+        options={[
+          { value: "1", words: own.oneCylinder },
+          { value: "2", words: own.twoCylinders },
+        ]}
+        onChoose={(cylinders) => set({ cylinders })}
+      />
       <NumberField {...common("displacement", own.displacement)} unit="cc" />
       <NumberField {...common("bore", own.bore)} unit="mm" hint={own.boreHint} />
       <Choice

@@ -19,6 +19,7 @@ describe("a bike described again", () => {
     expect(BEFORE).toEqual({
       name: "Bramble 250",
       strokes: "2",
+      cylinders: "",
       displacement: "249",
       bore: "",
       numbering: "",
@@ -41,6 +42,7 @@ describe("a bike described again", () => {
       ok: true,
       value: { engine: { strokes: 2, displacementCc: 250 } },
     });
+    expect(change({ cylinders: "2" })).toEqual({ ok: true, value: { engine: { strokes: 2, cylinders: 2 } } });
     expect(change({ height: "1000 ft" })).toMatchObject({ value: { place: { heightM: 304.8 } } });
   });
 

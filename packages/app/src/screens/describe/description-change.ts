@@ -8,6 +8,7 @@ import type { Words } from "../../words/en.ts";
 export interface DescriptionTyped {
   readonly name: string;
   readonly strokes: "" | "2" | "4";
+  readonly cylinders: "" | "1" | "2";
   readonly displacement: string;
   readonly bore: string;
   readonly numbering: "" | "bore" | "flow";
@@ -25,6 +26,7 @@ export function typedDescription(told: Description | null, units: Units): Descri
   return {
     name: told?.name ?? "",
     strokes: told?.engine === undefined ? "" : `${told.engine.strokes}`,
+    cylinders: told?.engine?.cylinders === undefined ? "" : `${told.engine.cylinders}`,
     displacement: told?.engine?.displacementCc === undefined ? "" : `${told.engine.displacementCc}`,
     bore: bore?.shape === "round" ? `${bore.diameterMm}` : "",
     numbering: told?.carburetor?.jetNumbering ?? "",
@@ -73,13 +75,15 @@ export function descriptionChange(
   const [name, numbering, screw, place, use] = (["name", "numbering", "screw", "place", "use"] as const).map(
     (field) => changed(field)?.slice(0, 200) ?? null,
   );
-  const engine = changed("strokes") !== null || displacement.value !== null;
+  const cylinders = changed("cylinders");
+  const engine = changed("strokes") !== null || cylinders !== null || displacement.value !== null;
   const body: JsonObject = {
     ...(name ? { name } : {}),
     ...(engine
       ? {
           engine: {
             strokes: Number(typed.strokes),
+            ...(cylinders === null ? {} : { cylinders: Number(cylinders) }),
             ...(displacement.value === null ? {} : { displacementCc: displacement.value }),
           },
         }
