@@ -128,4 +128,5 @@ rmSync(profile, { recursive: true, force: true, maxRetries: 20, retryDelay: 250 
 if (kept.size === 0) failedRounds++;
 console.log(`${killed} kills, ${kept.size} records called kept, ${lost} lost`);
 console.log(`${Math.max(0, killed - failedRounds)} passed, ${failedRounds} failed`);
+// A browser that would not start may still hold the process.
 process.exit(failedRounds > 0 ? 1 : 0);

@@ -159,4 +159,5 @@ console.log(
 );
 const failed = failedRounds + (rounds - rounded) + (twice > 0 ? 1 : 0) + (taken.size === 0 ? 1 : 0);
 console.log(`${rounded - failedRounds} passed, ${failed} failed`);
+// After a run that broke off, pushes and the server may still hold the process.
 process.exit(failed > 0 ? 1 : 0);
